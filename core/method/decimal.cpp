@@ -82,9 +82,8 @@ Result<Decimal> Decimal::fromDouble(double value, int places)
 
 std::string Decimal::text() const
 {
-    if (m_places <= 0) {
-        return Wide(Wide(m_digits) * powerOfTen<Wide>(-m_places)).str();
-    }
+    if (m_places == 0)
+        return std::to_string(m_digits);
     std::string s = std::to_string(std::llabs(m_digits));
     const auto places = static_cast<std::size_t>(m_places);
     if (s.size() <= places)
