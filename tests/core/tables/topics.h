@@ -1,0 +1,24 @@
+#pragma once
+
+#include "runner.h"
+
+#include <vector>
+
+namespace groundcount::tables {
+
+std::vector<Topic> gaugeTopics();
+std::vector<Topic> soilTopics();
+std::vector<Topic> roundingTopics();
+std::vector<Topic> uncertaintyTopics();
+
+/// Every list of topics; a new topics_*.cpp adds its declaration above and its name here.
+inline std::vector<Topic> allTopics()
+{
+    std::vector<Topic> all;
+    for (const auto list : {gaugeTopics, soilTopics, roundingTopics, uncertaintyTopics})
+        for (auto& topic : list())
+            all.push_back(std::move(topic));
+    return all;
+}
+
+}  // namespace groundcount::tables

@@ -1,0 +1,10 @@
+#include "topics.h"
+
+namespace groundcount::tables {
+
+std::vector<Topic> gaugeTopics()
+{
+    return {};
+}
+
+}  // namespace groundcount::tables
