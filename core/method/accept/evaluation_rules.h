@@ -1,5 +1,6 @@
 #pragma once
 
+#include "method/accept/second_reading.h"
 #include "method/decimal.h"
 #include "method/error.h"
 #include "method/quantity.h"
@@ -24,7 +25,6 @@ enum class PercentFrom { UnroundedDry, RoundedDry };
 /// The value compared with a limit: as reported, or unrounded. @source [E29-SCOPE]
 enum class Compared { Rounded, Unrounded };
 enum class AtLowerLimit { NotCorrected, Corrected };
-enum class DifferenceKind { Absolute, PercentOfFirst };
 
 /// The part of a rule set that the evaluation of one test reads, with every key looked up once.
 struct EvaluationRules {

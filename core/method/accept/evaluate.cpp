@@ -1,0 +1,299 @@
+#include "method/accept/evaluate.h"
+
+#include "method/accept/second_reading.h"
+#include "method/soil/in_place.h"
+#include "method/soil/oversize.h"
+#include "method/uncertainty/compaction.h"
+
+#include <cmath>
+
+namespace groundcount::method {
+namespace {
+
+double rounded(double value, const std::optional<Rounding>& rule)
+{
+    return rule ? roundReported(value, rule->places, rule->tie) : value;
+}
+
+/// Counts -> corrected counts -> ratios -> wet density and water density, without bias and moisture correction.
+Result<void> fromCounts(const ReadingInput& in, const GaugeInput& gauge, ReadingResult& out, Reasons& reasons)
+{
+    if (!gauge.densityCurve || !gauge.waterCurve)
+        return refused("The gauge has no calibration for this depth; counts need a curve of their own depth.");
+    out.densityCorrected = in.densityCount;
+    out.moistureCorrected = in.moistureCount;
+    if (gauge.trenchDensity) {
+        const auto n = trenchCorrected(in.densityCount, gauge.trenchDensity->inTrench, gauge.trenchDensity->outside);
+        if (!n)
+            return tl::unexpected(n.error());
+        out.densityCorrected = *n;
+    }
+    if (gauge.trenchMoisture) {
+        const auto n = trenchCorrected(in.moistureCount, gauge.trenchMoisture->inTrench, gauge.trenchMoisture->outside);
+        if (!n)
+            return tl::unexpected(n.error());
+        out.moistureCorrected = *n;
+    }
+    const auto densityRatio = countRatio(out.densityCorrected, gauge.densityStandard);
+    if (!densityRatio)
+        return refused("Density: " + densityRatio.error().what);
+    const auto moistureRatio = countRatio(out.moistureCorrected, gauge.moistureStandard);
+    if (!moistureRatio)
+        return refused("Moisture: " + moistureRatio.error().what);
+    const auto wet = wetDensity(*gauge.densityCurve, *densityRatio);
+    if (!wet)
+        return tl::unexpected(wet.error());
+    const auto water = waterDensity(*gauge.waterCurve, *moistureRatio);
+    if (!water)
+        return tl::unexpected(water.error());
+    out.densityRatio = *densityRatio;
+    out.moistureRatio = *moistureRatio;
+    out.wetAsRead = *wet;
+    out.waterAsRead = *water;
+    if (calibratedRange(*gauge.densityCurve, *wet) == Range::Outside && !reasons.has(Reason::OutsideDensityCurve))
+        reasons.add(Reason::OutsideDensityCurve);
+    if (calibratedRange(*gauge.waterCurve, *water) == Range::Outside && !reasons.has(Reason::OutsideWaterCurve))
+        reasons.add(Reason::OutsideWaterCurve);
+    return {};
+}
+
+Result<void> fromReadout(const ReadingInput& in, ReadingResult& out)
+{
+    out.wetAsRead = in.wet;
+    if (in.form == ReadingForm::WaterDensity) {
+        out.waterAsRead = in.water;
+        return {};
+    }
+    const auto dry = dryFromContent(in.wet, in.content);
+    if (!dry)
+        return tl::unexpected(dry.error());
+    out.waterAsRead = dry->water;
+    return {};
+}
+
+Result<ReadingResult> workReading(const ReadingInput& in, const GaugeInput& gauge, Reasons& reasons)
+{
+    ReadingResult out;
+    const auto read = in.form == ReadingForm::Counts ? fromCounts(in, gauge, out, reasons) : fromReadout(in, out);
+    if (!read)
+        return tl::unexpected(read.error());
+    out.wet = WetDensity::kgPerM3(out.wetAsRead.kgPerM3() + gauge.densityBiasKgPerM3);
+    const auto corrected = gauge.moistureCorrection ? dryFromGauge(out.wet, out.waterAsRead, *gauge.moistureCorrection)
+                                                    : dryFromGauge(out.wet, out.waterAsRead);
+    if (!corrected)
+        return tl::unexpected(corrected.error());
+    out.water = corrected->water;
+    return out;
+}
+
+Result<void> joinReadings(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
+{
+    if (input.readingCount < 1 || input.readingCount > 2)
+        return refused("A test has one or two readings; " + std::to_string(input.readingCount) + " were given.");
+    for (int i = 0; i < input.readingCount; ++i) {
+        const auto n = static_cast<std::size_t>(i);
+        const auto one = workReading(input.readings[n], input.gauge, e.reasons);
+        if (!one)
+            return input.readingCount == 1
+                       ? Result<void>(tl::unexpected(one.error()))
+                       : Result<void>(refused("Reading " + std::to_string(i + 1) + ": " + one.error().what));
+        e.readings[n] = *one;
+    }
+    e.readingCount = input.readingCount;
+    e.wet = e.readings[0].wet;
+    e.water = e.readings[0].water;
+    if (input.readingCount == 1)
+        return {};
+    const auto inRuleUnit = [&](const auto& density) { return inUnit(density, rules.unit); };
+    const auto wet = compareReadings(inRuleUnit(e.readings[0].wet), inRuleUnit(e.readings[1].wet), rules.secondKind, rules.secondDensityLimit);
+    if (!wet)
+        return tl::unexpected(wet.error());
+    const auto water = compareReadings(inRuleUnit(e.readings[0].water), inRuleUnit(e.readings[1].water), rules.secondKind, rules.secondMoistureLimit);
+    if (!water)
+        return tl::unexpected(water.error());
+    for (const auto& [name, result, limit] : {std::tuple{"wet density", &*wet, rules.secondDensityLimit},
+                                              {"water density", &*water, rules.secondMoistureLimit}}) {
+        if (result->agreement == Agreement::Apart) {
+            const bool percent = rules.secondKind == DifferenceKind::PercentOfFirst;
+            return refused(std::string("The second reading's ") + name + " differs from the first by " +
+                           reportedText(percent ? result->differencePct : result->difference, 1, TieRule::HalfEven) +
+                           (percent ? " %" : std::string(" ") + unitWord(rules.unit)) + "; at most " +
+                           reportedText(limit, 1, TieRule::HalfEven) + " is allowed. Take the test at a new spot.");
+        }
+    }
+    e.wet = WetDensity::kgPerM3((e.readings[0].wet.kgPerM3() + e.readings[1].wet.kgPerM3()) / 2);
+    e.water = WaterDensity::kgPerM3((e.readings[0].water.kgPerM3() + e.readings[1].water.kgPerM3()) / 2);
+    return {};
+}
+
+Result<void> dryDensity(const TestInput& input, Evaluation& e)
+{
+    const auto dry = input.otherContent ? dryFromContent(e.wet, *input.otherContent) : dryFromGauge(e.wet, e.water);
+    if (!dry)
+        return tl::unexpected(dry.error());
+    e.dry = dry->dry;
+    e.content = dry->content;
+    e.water = dry->water;
+    return {};
+}
+
+Result<void> reference(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
+{
+    const ReferenceInput& ref = input.reference;
+    if (!(ref.maximum.kgPerM3() > 0))
+        return refused("The maximum dry density must be above 0; it is " +
+                       reportedText(inUnit(ref.maximum, rules.unit), 1, TieRule::HalfEven) + " " + unitWord(rules.unit) + ".");
+    if (!(ref.optimum.percent() >= 0 && ref.optimum.percent() <= 100))
+        return refused("The optimum water content must be 0 to 100 %; it is " +
+                       reportedText(ref.optimum.percent(), 1, TieRule::HalfEven) + " %.");
+    e.maximum = ref.maximum;
+    e.optimum = ref.optimum;
+    e.coarseWater = ref.coarseWater.value_or(rules.coarseWater);
+    if (!input.sample)
+        return {};
+    const SampleInput& sample = *input.sample;
+    if (!(sample.totalMass > 0))
+        return refused("The sample's total mass must be above 0 g; it is " + reportedText(sample.totalMass, 1, TieRule::HalfEven) + " g.");
+    if (!(sample.retainedMass >= 0 && sample.retainedMass <= sample.totalMass))
+        return refused("The mass retained is " + reportedText(sample.retainedMass, 1, TieRule::HalfEven) + " g of a sample of " +
+                       reportedText(sample.totalMass, 1, TieRule::HalfEven) +
+                       " g; it must be 0 to the total. Are the two masses the wrong way round?");
+    const auto part = coarsePartFromMoist(sample.totalMass, sample.retainedMass, e.content, e.coarseWater);
+    if (!part)
+        return tl::unexpected(part.error());
+    e.coarse = *part;
+    OversizeLimits limits;
+    limits.lowerPct = rules.coarseLowerPct;
+    limits.atLower = rules.atLowerLimit;
+    limits.upperPct = sample.sieve == SplitSieve::No4 ? rules.coarseUpperNo4Pct : rules.coarseUpperThreeQuarterPct;
+    const auto need = oversizeNeed(*part, limits);
+    if (!need)
+        return tl::unexpected(need.error());
+    if (*need == OversizeNeed::None)
+        return {};
+    if (!ref.coarseGravity)
+        return refused("The coarse part is " + reportedText(part->percent(), 1, TieRule::HalfEven) +
+                       " % and must be corrected for, but the reference test has no specific gravity of the coarse particles.");
+    const auto maximum = totalFromFine(ref.maximum, *part, *ref.coarseGravity, rules.waterDensity);
+    if (!maximum)
+        return tl::unexpected(maximum.error());
+    const auto optimum = totalWaterFromFine(ref.optimum, *part, e.coarseWater);
+    if (!optimum)
+        return tl::unexpected(optimum.error());
+    e.maximum = *maximum;
+    e.optimum = *optimum;
+    e.coarseCorrected = true;
+    return {};
+}
+
+void report(const EvaluationRules& rules, Evaluation& e)
+{
+    e.reported.wet = rounded(inUnit(e.wet, rules.unit), rules.dry);
+    e.reported.water = rounded(inUnit(e.water, rules.unit), rules.dry);
+    e.reported.dry = rounded(inUnit(e.dry, rules.unit), rules.dry);
+    e.reported.contentPct = rounded(e.content.percent(), rules.content);
+    e.reported.maximum = rounded(inUnit(e.maximum, rules.unit), rules.maximum);
+    e.reported.optimumPct = rounded(e.optimum.percent(), rules.optimum);
+}
+
+void judge(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
+{
+    const auto pct = [](const std::optional<Decimal>& d) { return d ? std::optional(d->value()) : std::nullopt; };
+    const bool roundedFigures = rules.compared == Compared::Rounded;
+    const Side density = sideOf(roundedFigures ? e.reported.compactionPct : e.compaction.percent(),
+                                pct(input.requirement.minimumPct), pct(input.requirement.maximumPct));
+    e.window = windowBounds(input.requirement.window, e.reported.optimumPct);
+    const Side moisture = sideOf(roundedFigures ? e.reported.contentPct : e.content.percent(), e.window.lowPct, e.window.highPct);
+    e.densityMet = density == Side::Inside;
+    e.moistureMet = moisture == Side::Inside;
+    if (!e.densityMet)
+        e.reasons.add(density == Side::Below ? Reason::DensityLow : Reason::DensityHigh);
+    if (!e.moistureMet)
+        e.reasons.add(moisture == Side::Below ? Reason::TooDry : Reason::TooWet);
+    if (input.awaiting != Awaiting::Nothing)
+        e.reasons.add(input.awaiting == Awaiting::Sample ? Reason::AwaitsSample : Reason::AwaitsOven);
+    if (input.standing == Standing::Overridden)
+        e.reasons.add(Reason::CheckOverridden);
+    e.outcome = input.standing == Standing::Overridden    ? Outcome::InformationOnly
+                : input.awaiting != Awaiting::Nothing     ? Outcome::Provisional
+                : e.densityMet && e.moistureMet           ? Outcome::Pass
+                                                          : Outcome::Fail;
+}
+
+void addUncertainty(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
+{
+    // Two readings share calibration and reference errors; only the seating and counting part is halved, and it is not
+    // known apart from the rest here, so the uncertainty of one reading is kept: never too small.
+    e.expandedContentPct = 2 * rules.contentUncertaintyPct;
+    if (!input.reference.maximumStandardUncertainty)
+        return;
+    const auto u = compactionUncertainty(e.wet, rules.wetUncertainty, e.content,
+                                         WaterContent::percent(rules.contentUncertaintyPct), e.maximum,
+                                         *input.reference.maximumStandardUncertainty);
+    if (u)
+        e.expandedUncertaintyPct = u->expandedPct;
+}
+
+}  // namespace
+
+Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules)
+{
+    Evaluation e;
+    if (auto ok = joinReadings(input, rules, e); !ok)
+        return tl::unexpected(ok.error());
+    const auto& trench = input.gauge.trenchMoisture;
+    if (trench && std::fabs(trench->inTrench - trench->outside) * 100 > rules.trenchWarningPct * trench->outside)
+        e.reasons.add(Reason::LargeTrenchOffset);
+    if (auto ok = dryDensity(input, e); !ok)
+        return tl::unexpected(ok.error());
+    if (auto ok = reference(input, rules, e); !ok)
+        return tl::unexpected(ok.error());
+    report(rules, e);
+    const bool fromRounded = rules.percentFrom == PercentFrom::RoundedDry;
+    const auto compaction = percentCompaction(fromRounded ? fromUnit<DryDensity>(e.reported.dry, rules.unit) : e.dry,
+                                              fromRounded ? fromUnit<DryDensity>(e.reported.maximum, rules.unit) : e.maximum);
+    if (!compaction)
+        return tl::unexpected(compaction.error());
+    e.compaction = *compaction;
+    e.reported.compactionPct = rounded(e.compaction.percent(), rules.compaction);
+    judge(input, rules, e);
+    addUncertainty(input, rules, e);
+    return e;
+}
+
+const char* word(Outcome outcome)
+{
+    switch (outcome) {
+    case Outcome::Pass: return "pass";
+    case Outcome::Fail: return "fail";
+    case Outcome::InformationOnly: return "information only";
+    case Outcome::Provisional: break;
+    }
+    return "provisional";
+}
+
+const char* word(Reason reason)
+{
+    switch (reason) {
+    case Reason::DensityLow: return "density low";
+    case Reason::DensityHigh: return "density high";
+    case Reason::TooDry: return "too dry";
+    case Reason::TooWet: return "too wet";
+    case Reason::AwaitsSample: return "waits for the check sample";
+    case Reason::AwaitsOven: return "waits for the oven";
+    case Reason::CheckOverridden: return "a check was overridden";
+    case Reason::OutsideDensityCurve: return "wet density outside the calibrated range";
+    case Reason::OutsideWaterCurve: return "water density outside the calibrated range";
+    case Reason::LargeTrenchOffset: return "trench offset is large";
+    case Reason::AboveSaturation: break;
+    }
+    return "wetter than saturation allows";
+}
+
+bool isRemark(Reason reason)
+{
+    return reason == Reason::OutsideDensityCurve || reason == Reason::OutsideWaterCurve ||
+           reason == Reason::LargeTrenchOffset || reason == Reason::AboveSaturation;
+}
+
+}  // namespace groundcount::method
