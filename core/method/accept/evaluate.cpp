@@ -3,7 +3,6 @@
 #include "method/accept/second_reading.h"
 #include "method/soil/in_place.h"
 #include "method/soil/oversize.h"
-#include "method/uncertainty/compaction.h"
 
 #include <cmath>
 
@@ -158,18 +157,19 @@ Result<void> reference(const TestInput& input, const EvaluationRules& rules, Eva
         return refused("The mass retained is " + reportedText(sample.retainedMass, 1, TieRule::HalfEven) + " g of a sample of " +
                        reportedText(sample.totalMass, 1, TieRule::HalfEven) +
                        " g; it must be 0 to the total. Are the two masses the wrong way round?");
-    const auto part = coarsePartFromMoist(sample.totalMass, sample.retainedMass, e.content, e.coarseWater);
+    // The total's water content is known, the fine fraction's is not: dry total and dry coarse give the dry fine.
+    const double dryTotal = sample.totalMass / (1 + e.content.fraction());
+    const double dryCoarse = sample.retainedMass / (1 + e.coarseWater.fraction());
+    const auto part = coarsePart(dryTotal - dryCoarse, dryCoarse);
     if (!part)
         return tl::unexpected(part.error());
     e.coarse = *part;
-    OversizeLimits limits;
-    limits.lowerPct = rules.coarseLowerPct;
-    limits.atLower = rules.atLowerLimit;
-    limits.upperPct = sample.sieve == SplitSieve::No4 ? rules.coarseUpperNo4Pct : rules.coarseUpperThreeQuarterPct;
-    const auto need = oversizeNeed(*part, limits);
-    if (!need)
-        return tl::unexpected(need.error());
-    if (*need == OversizeNeed::None)
+    const OversizeLimits limits{rules.coarseLower, rules.atLowerLimit,
+                                sample.sieve == SplitSieve::No4 ? rules.coarseUpperNo4 : rules.coarseUpperThreeQuarter};
+    const auto action = oversizeAction(*part, limits);
+    if (!action)
+        return tl::unexpected(action.error());
+    if (*action == OversizeAction::None)
         return {};
     if (!ref.coarseGravity)
         return refused("The coarse part is " + reportedText(part->percent(), 1, TieRule::HalfEven) +
@@ -220,18 +220,11 @@ void judge(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
                                                           : Outcome::Fail;
 }
 
-void addUncertainty(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
+void addUncertainty(const EvaluationRules& rules, Evaluation& e)
 {
     // Two readings share calibration and reference errors; only the seating and counting part is halved, and it is not
     // known apart from the rest here, so the uncertainty of one reading is kept: never too small.
     e.expandedContentPct = 2 * rules.contentUncertaintyPct;
-    if (!input.reference.maximumStandardUncertainty)
-        return;
-    const auto u = compactionUncertainty(e.wet, rules.wetUncertainty, e.content,
-                                         WaterContent::percent(rules.contentUncertaintyPct), e.maximum,
-                                         *input.reference.maximumStandardUncertainty);
-    if (u)
-        e.expandedUncertaintyPct = u->expandedPct;
 }
 
 }  // namespace
@@ -257,7 +250,7 @@ Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules
     e.compaction = *compaction;
     e.reported.compactionPct = rounded(e.compaction.percent(), rules.compaction);
     judge(input, rules, e);
-    addUncertainty(input, rules, e);
+    addUncertainty(rules, e);
     return e;
 }
 

@@ -52,10 +52,10 @@ Result<EvaluationRules> evaluationRules(const RuleSet& rules)
     e.compaction = roundingOf(choice(rules, "round.percent_compaction"));
     e.percentFrom = choice(rules, "percent.from") == "rounded dry density" ? PercentFrom::RoundedDry : PercentFrom::UnroundedDry;
     e.compared = choice(rules, "compare") == "rounded" ? Compared::Rounded : Compared::Unrounded;
-    e.coarseLowerPct = limit(rules, "coarse.lower").value.value();
-    e.atLowerLimit = choice(rules, "coarse.at_lower_limit") == "corrected" ? AtLowerLimit::Corrected : AtLowerLimit::NotCorrected;
-    e.coarseUpperNo4Pct = limit(rules, "coarse.upper_no4").value.value();
-    e.coarseUpperThreeQuarterPct = limit(rules, "coarse.upper_three_quarter").value.value();
+    e.coarseLower = CoarsePart::percent(limit(rules, "coarse.lower").value.value());
+    e.atLowerLimit = choice(rules, "coarse.at_lower_limit") == "corrected" ? AtLowerLimit::Correct : AtLowerLimit::None;
+    e.coarseUpperNo4 = CoarsePart::percent(limit(rules, "coarse.upper_no4").value.value());
+    e.coarseUpperThreeQuarter = CoarsePart::percent(limit(rules, "coarse.upper_three_quarter").value.value());
     e.coarseWater = WaterContent::percent(limit(rules, "coarse.water").value.value());
     e.waterDensity = density<DensityOfWater>(limit(rules, "water.density"));
     e.secondKind = choice(rules, "second_reading.kind") == "absolute" ? DifferenceKind::Absolute : DifferenceKind::PercentOfFirst;

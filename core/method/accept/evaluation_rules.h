@@ -5,6 +5,7 @@
 #include "method/error.h"
 #include "method/quantity.h"
 #include "method/rules/rule_set.h"
+#include "method/soil/oversize.h"
 
 #include <optional>
 
@@ -24,7 +25,6 @@ struct Rounding {
 enum class PercentFrom { UnroundedDry, RoundedDry };
 /// The value compared with a limit: as reported, or unrounded. @source [E29-SCOPE]
 enum class Compared { Rounded, Unrounded };
-enum class AtLowerLimit { NotCorrected, Corrected };
 
 /// The part of a rule set that the evaluation of one test reads, with every key looked up once.
 struct EvaluationRules {
@@ -32,10 +32,10 @@ struct EvaluationRules {
     std::optional<Rounding> dry, maximum, optimum, content, compaction;
     PercentFrom percentFrom = PercentFrom::UnroundedDry;
     Compared compared = Compared::Rounded;
-    double coarseLowerPct = 0;
-    AtLowerLimit atLowerLimit = AtLowerLimit::NotCorrected;
-    double coarseUpperNo4Pct = 0;
-    double coarseUpperThreeQuarterPct = 0;
+    CoarsePart coarseLower;
+    AtLowerLimit atLowerLimit = AtLowerLimit::None;
+    CoarsePart coarseUpperNo4;
+    CoarsePart coarseUpperThreeQuarter;
     WaterContent coarseWater;
     DensityOfWater waterDensity;
     DifferenceKind secondKind = DifferenceKind::PercentOfFirst;

@@ -167,7 +167,7 @@ private:
                 shown(m_e.coarseWater.percent(), 2) + " %",
             shown(m_e.coarse.percent(), 2) + " %", "WAQTC-T224");
         if (!m_e.coarseCorrected) {
-            add("Coarse correction", "only above " + shown(m_rules.coarseLowerPct, 1) + " %", shown(m_e.coarse.percent(), 2) + " %", "none", "T99-SCOPE");
+            add("Coarse correction", "only above " + shown(m_rules.coarseLower.percent(), 1) + " %", shown(m_e.coarse.percent(), 2) + " %", "none", "T99-SCOPE");
             return;
         }
         const double fine = 100 - m_e.coarse.percent();
