@@ -53,7 +53,7 @@ Result<EvaluationRules> evaluationRules(const RuleSet& rules)
     e.percentFrom = choice(rules, "percent.from") == "rounded dry density" ? PercentFrom::RoundedDry : PercentFrom::UnroundedDry;
     e.compared = choice(rules, "compare") == "rounded" ? Compared::Rounded : Compared::Unrounded;
     e.coarseLower = CoarsePart::percent(limit(rules, "coarse.lower").value.value());
-    e.atLowerLimit = choice(rules, "coarse.at_lower_limit") == "corrected" ? AtLowerLimit::Correct : AtLowerLimit::None;
+    e.atLowerLimit = choice(rules, "coarse.at_lower_limit") == "corrected" ? AtLowerLimit::Corrected : AtLowerLimit::NotCorrected;
     e.coarseUpperNo4 = CoarsePart::percent(limit(rules, "coarse.upper_no4").value.value());
     e.coarseUpperThreeQuarter = CoarsePart::percent(limit(rules, "coarse.upper_three_quarter").value.value());
     e.coarseWater = WaterContent::percent(limit(rules, "coarse.water").value.value());

@@ -33,7 +33,7 @@ struct EvaluationRules {
     PercentFrom percentFrom = PercentFrom::UnroundedDry;
     Compared compared = Compared::Rounded;
     CoarsePart coarseLower;
-    AtLowerLimit atLowerLimit = AtLowerLimit::None;
+    AtLowerLimit atLowerLimit = AtLowerLimit::NotCorrected;
     CoarsePart coarseUpperNo4;
     CoarsePart coarseUpperThreeQuarter;
     WaterContent coarseWater;
