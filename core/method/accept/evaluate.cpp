@@ -164,12 +164,13 @@ Result<void> reference(const TestInput& input, const EvaluationRules& rules, Eva
     if (!part)
         return tl::unexpected(part.error());
     e.coarse = *part;
-    const OversizeLimits limits{rules.coarseLower, rules.atLowerLimit,
-                                sample.sieve == SplitSieve::No4 ? rules.coarseUpperNo4 : rules.coarseUpperThreeQuarter};
-    const auto action = oversizeAction(*part, limits);
-    if (!action)
-        return tl::unexpected(action.error());
-    if (*action == OversizeAction::None)
+    const OversizeLimits limits{rules.coarseLower.percent(), rules.atLowerLimit,
+                                sample.sieve == SplitSieve::No4 ? rules.coarseUpperNo4.percent()
+                                                                  : rules.coarseUpperThreeQuarter.percent()};
+    const auto need = oversizeNeed(*part, limits);
+    if (!need)
+        return tl::unexpected(need.error());
+    if (*need == OversizeNeed::None)
         return {};
     if (!ref.coarseGravity)
         return refused("The coarse part is " + reportedText(part->percent(), 1, TieRule::HalfEven) +
