@@ -1,0 +1,246 @@
+#include "book/canonical.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <set>
+#include <vector>
+
+namespace groundcount::book {
+
+namespace {
+
+using Json = nlohmann::json;
+
+/// UTF-16 code units of a UTF-8 text; false when the text is not UTF-8.
+bool utf16(std::string_view text, std::u16string& units)
+{
+    for (std::size_t i = 0; i < text.size();) {
+        const auto lead = static_cast<unsigned char>(text[i]);
+        std::size_t more = 0;
+        char32_t code = lead;
+        if (lead >= 0xF0 && lead <= 0xF4) {
+            more = 3;
+            code = lead & 0x07U;
+        } else if (lead >= 0xE0 && lead < 0xF0) {
+            more = 2;
+            code = lead & 0x0FU;
+        } else if (lead >= 0xC2 && lead < 0xE0) {
+            more = 1;
+            code = lead & 0x1FU;
+        } else if (lead >= 0x80) {
+            return false;
+        }
+        if (more > text.size() - i - 1)
+            return false;
+        for (std::size_t k = 1; k <= more; ++k) {
+            const auto next = static_cast<unsigned char>(text[i + k]);
+            if ((next & 0xC0U) != 0x80U)
+                return false;
+            code = (code << 6U) | (next & 0x3FU);
+        }
+        const bool overlong = (more == 2 && code < 0x800) || (more == 3 && code < 0x10000);
+        const bool surrogate = code >= 0xD800 && code <= 0xDFFF;
+        if (overlong || surrogate || code > 0x10FFFF)
+            return false;
+        if (code >= 0x10000) {
+            units.push_back(static_cast<char16_t>(0xD800 + ((code - 0x10000) >> 10U)));
+            units.push_back(static_cast<char16_t>(0xDC00 + ((code - 0x10000) & 0x3FFU)));
+        } else {
+            units.push_back(static_cast<char16_t>(code));
+        }
+        i += more + 1;
+    }
+    return true;
+}
+
+Result<void> writeText(const std::string& text, std::string& out)
+{
+    if (!isUtf8(text))
+        return refused("Text in a record must be UTF-8; some bytes of a text of " + std::to_string(text.size()) +
+                       " bytes are not.");
+    out += '"';
+    for (const char c : text) {
+        switch (c) {
+        case '"': out += "\\\""; break;
+        case '\\': out += "\\\\"; break;
+        case '\b': out += "\\b"; break;
+        case '\t': out += "\\t"; break;
+        case '\n': out += "\\n"; break;
+        case '\f': out += "\\f"; break;
+        case '\r': out += "\\r"; break;
+        default:
+            if (static_cast<unsigned char>(c) < 0x20) {
+                constexpr char kHex[] = "0123456789abcdef";
+                out += "\\u00";
+                out += kHex[static_cast<unsigned char>(c) >> 4U];
+                out += kHex[static_cast<unsigned char>(c) & 0x0FU];
+            } else {
+                out += c;
+            }
+        }
+    }
+    out += '"';
+    return {};
+}
+
+Result<void> write(const Json& value, int depth, std::string& out);
+
+Result<void> writeObject(const Json& value, int depth, std::string& out)
+{
+    std::vector<std::pair<std::u16string, const Json*>> members;
+    std::vector<const std::string*> names;
+    for (auto it = value.begin(); it != value.end(); ++it) {
+        std::u16string units;
+        if (!utf16(it.key(), units))
+            return refused("A name in a record must be UTF-8; one of " + std::to_string(it.key().size()) +
+                           " bytes is not.");
+        members.emplace_back(std::move(units), &it.value());
+        names.push_back(&it.key());
+    }
+    std::vector<std::size_t> order(members.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        order[i] = i;
+    std::sort(order.begin(), order.end(),
+              [&](std::size_t a, std::size_t b) { return members[a].first < members[b].first; });
+    out += '{';
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        if (auto r = writeText(*names[order[i]], out); !r)
+            return r;
+        out += ':';
+        if (auto r = write(*members[order[i]].second, depth + 1, out); !r)
+            return r;
+    }
+    out += '}';
+    return {};
+}
+
+Result<void> write(const Json& value, int depth, std::string& out)
+{
+    if (depth > kDeepestNesting)
+        return refused("A record may be nested " + std::to_string(kDeepestNesting) + " deep; this one is deeper.");
+    switch (value.type()) {
+    case Json::value_t::null: out += "null"; return {};
+    case Json::value_t::boolean: out += *value.get_ptr<const bool*>() ? "true" : "false"; return {};
+    case Json::value_t::string: return writeText(*value.get_ptr<const std::string*>(), out);
+    case Json::value_t::number_integer: {
+        const auto whole = *value.get_ptr<const Json::number_integer_t*>();
+        if (whole > kLargestWhole || whole < -kLargestWhole)
+            return refused("A whole number in a record must be within +-9007199254740991; it is " +
+                           std::to_string(whole) + ".");
+        out += std::to_string(whole);
+        return {};
+    }
+    case Json::value_t::number_unsigned: {
+        const auto whole = *value.get_ptr<const Json::number_unsigned_t*>();
+        if (whole > static_cast<Json::number_unsigned_t>(kLargestWhole))
+            return refused("A whole number in a record must be within +-9007199254740991; it is " +
+                           std::to_string(whole) + ".");
+        out += std::to_string(whole);
+        return {};
+    }
+    case Json::value_t::number_float: {
+        auto text = canonicalNumber(*value.get_ptr<const Json::number_float_t*>());
+        if (!text)
+            return tl::unexpected(text.error());
+        out += *text;
+        return {};
+    }
+    case Json::value_t::array: {
+        out += '[';
+        for (std::size_t i = 0; i < value.size(); ++i) {
+            if (i > 0)
+                out += ',';
+            if (auto r = write(value[i], depth + 1, out); !r)
+                return r;
+        }
+        out += ']';
+        return {};
+    }
+    case Json::value_t::object: return writeObject(value, depth, out);
+    case Json::value_t::binary:
+    case Json::value_t::discarded: break;
+    }
+    return refused("A record holds texts, numbers, true, false, null, lists and objects; this value is none of them.");
+}
+
+}  // namespace
+
+bool isUtf8(std::string_view text)
+{
+    std::u16string units;
+    return utf16(text, units);
+}
+
+Result<std::string> canonicalNumber(double value)
+{
+    if (!std::isfinite(value))
+        return refused("A number in a record must be finite; it is not.");
+    if (value == 0)
+        return std::string("0");  // also for -0
+    std::array<char, 40> buffer{};
+    const auto written =
+        std::to_chars(buffer.data(), buffer.data() + buffer.size(), std::fabs(value), std::chars_format::scientific);
+    const std::string_view shortest(buffer.data(), static_cast<std::size_t>(written.ptr - buffer.data()));
+    const auto e = shortest.find('e');
+    std::string digits;
+    for (const char c : shortest.substr(0, e))
+        if (c != '.')
+            digits += c;
+    int exponent = 0;
+    const char* from = shortest.data() + e + (shortest[e + 1] == '+' ? 2 : 1);
+    std::from_chars(from, shortest.data() + shortest.size(), exponent);
+    const int k = static_cast<int>(digits.size());
+    const int n = exponent + 1;  // value = 0.digits x 10^n, the n of ECMA-262
+    std::string out = value < 0 ? "-" : "";
+    if (k <= n && n <= 21)
+        return out + digits + std::string(static_cast<std::size_t>(n - k), '0');
+    if (0 < n && n <= 21)
+        return out + digits.substr(0, static_cast<std::size_t>(n)) + "." + digits.substr(static_cast<std::size_t>(n));
+    if (-6 < n && n <= 0)
+        return out + "0." + std::string(static_cast<std::size_t>(-n), '0') + digits;
+    out += digits.substr(0, 1);
+    if (k > 1)
+        out += "." + digits.substr(1);
+    return out + "e" + (n - 1 < 0 ? "-" : "+") + std::to_string(std::abs(n - 1));
+}
+
+Result<std::string> canonicalText(const nlohmann::json& value)
+{
+    std::string out;
+    if (auto r = write(value, 0, out); !r)
+        return tl::unexpected(r.error());
+    return out;
+}
+
+Result<nlohmann::json> readJson(std::string_view text)
+{
+    if (!isUtf8(text))
+        return refused("JSON text must be UTF-8; it is not.");
+    std::vector<std::set<std::string>> open;
+    std::string doubled;
+    bool tooDeep = false;
+    const auto watch = [&](int depth, Json::parse_event_t event, Json& parsed) {
+        tooDeep = tooDeep || depth > kDeepestNesting;
+        if (event == Json::parse_event_t::object_start)
+            open.emplace_back();
+        else if (event == Json::parse_event_t::object_end && !open.empty())
+            open.pop_back();
+        else if (event == Json::parse_event_t::key && !open.empty() && parsed.is_string() &&
+                 !open.back().insert(*parsed.get_ptr<const std::string*>()).second)
+            doubled = *parsed.get_ptr<const std::string*>();
+        return true;
+    };
+    Json value = Json::parse(text.begin(), text.end(), watch, false);
+    if (value.is_discarded())
+        return refused("The text is not JSON (" + std::to_string(text.size()) + " bytes).");
+    if (!doubled.empty())
+        return refused("A name may stand once in an object; \"" + doubled + "\" stands twice.");
+    if (tooDeep)
+        return refused("JSON may be nested " + std::to_string(kDeepestNesting) + " deep; this text is deeper.");
+    return value;
+}
+
+}  // namespace groundcount::book

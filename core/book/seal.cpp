@@ -1,0 +1,221 @@
+#include "book/seal.h"
+
+#include "book/canonical.h"
+#include "book/hash.h"
+
+#include <algorithm>
+
+namespace groundcount::book {
+
+namespace {
+
+bool isLowerHex(std::string_view text)
+{
+    return std::all_of(text.begin(), text.end(),
+                       [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
+}
+
+bool isDigits(std::string_view text)
+{
+    return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+int number(std::string_view digits)
+{
+    int value = 0;
+    for (const char c : digits)
+        value = value * 10 + (c - '0');
+    return value;
+}
+
+bool isKind(std::string_view kind)
+{
+    return !kind.empty() && kind.size() <= 40 && kind.front() >= 'a' && kind.front() <= 'z' &&
+           std::all_of(kind.begin(), kind.end(), [](char c) {
+               return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';
+           });
+}
+
+tl::unexpected<Error> wrong(const char* part, const std::string& value, const char* allowed)
+{
+    return refused(std::string("A record's ") + part + " must be " + allowed + "; it is \"" + value.substr(0, 80) + "\".");
+}
+
+Result<void> checkLink(std::int64_t seq, const std::string& prev)
+{
+    if (seq < 1 || seq > kLargestWhole)
+        return refused("A record's running number must be 1 or more; it is " + std::to_string(seq) + ".");
+    if (seq == 1 ? !prev.empty() : !isHash(prev))
+        return wrong("link to the previous record", prev, "empty for number 1 and a hash of 64 digits after it");
+    return {};
+}
+
+}  // namespace
+
+bool isHash(std::string_view text)
+{
+    return text.size() == 64 && isLowerHex(text);
+}
+
+bool isSubject(std::string_view text)
+{
+    if (text.size() != 36)
+        return false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool dash = i == 8 || i == 13 || i == 18 || i == 23;
+        if (dash ? text[i] != '-' : !isLowerHex(text.substr(i, 1)))
+            return false;
+    }
+    return true;
+}
+
+bool isDate(std::string_view text)
+{
+    if (text.size() != 10 || text[4] != '-' || text[7] != '-' || !isDigits(text.substr(0, 4)) ||
+        !isDigits(text.substr(5, 2)) || !isDigits(text.substr(8, 2)))
+        return false;
+    const int year = number(text.substr(0, 4));
+    const int month = number(text.substr(5, 2));
+    const int day = number(text.substr(8, 2));
+    const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+    constexpr std::array<int, 12> kDays{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    if (month < 1 || month > 12 || day < 1)
+        return false;
+    return day <= (month == 2 && leap ? 29 : kDays[static_cast<std::size_t>(month - 1)]);
+}
+
+bool isUtcTime(std::string_view text)
+{
+    return text.size() == 24 && isDate(text.substr(0, 10)) && text[10] == 'T' && text[13] == ':' && text[16] == ':' &&
+           text[19] == '.' && text[23] == 'Z' && isDigits(text.substr(11, 2)) && isDigits(text.substr(14, 2)) &&
+           isDigits(text.substr(17, 2)) && isDigits(text.substr(20, 3)) && number(text.substr(11, 2)) < 24 &&
+           number(text.substr(14, 2)) < 60 && number(text.substr(17, 2)) < 60;
+}
+
+Result<void> checkEnvelope(const Entry& entry)
+{
+    if (!isKind(entry.kind))
+        return wrong("kind", entry.kind, "1 to 40 lower-case letters, digits and hyphens");
+    if (!isSubject(entry.subject))
+        return wrong("subject", entry.subject, "a UUID in lower case");
+    if (!entry.amends.empty() && !isHash(entry.amends))
+        return wrong("amended record", entry.amends, "empty or a hash of 64 hexadecimal digits");
+    const bool needsReason = !entry.amends.empty() || entry.kind == "void";
+    const bool blank = std::all_of(entry.reason.begin(), entry.reason.end(), [](char c) { return c == ' '; });
+    if (needsReason && blank)
+        return refused("A change needs a reason; the reason of this " + entry.kind + " is empty.");
+    if (!needsReason && !entry.reason.empty())
+        return wrong("reason", entry.reason, "empty unless it amends or voids");
+    if (!isSubject(entry.by))
+        return wrong("person", entry.by, "a UUID in lower case");
+    if (!isUtcTime(entry.at))
+        return wrong("time", entry.at, "UTC as YYYY-MM-DDTHH:MM:SS.mmmZ");
+    if (entry.offsetMinutes < -840 || entry.offsetMinutes > 840)
+        return refused("Local time must be -840 to 840 minutes from UTC; it is " + std::to_string(entry.offsetMinutes) + ".");
+    if (!entry.body.is_object())
+        return refused("A record's body must be an object; that of this " + entry.kind + " is not.");
+    return {};
+}
+
+Result<std::string> canonicalRecord(const Record& r)
+{
+    return canonicalText(nlohmann::json{{"amends", r.amends}, {"at", r.at}, {"body", r.body}, {"by", r.by},
+                                        {"device", r.device}, {"kind", r.kind}, {"offset_minutes", r.offsetMinutes},
+                                        {"prev", r.prev}, {"reason", r.reason}, {"seq", r.seq}, {"subject", r.subject}});
+}
+
+Result<Record> sealEntry(const Entry& entry, const DeviceKey& key, std::int64_t seq, const std::string& prev)
+{
+    if (auto form = checkEnvelope(entry); !form)
+        return tl::unexpected(form.error());
+    if (auto link = checkLink(seq, prev); !link)
+        return tl::unexpected(link.error());
+    Record record;
+    static_cast<Entry&>(record) = entry;
+    record.device = key.device();
+    record.seq = seq;
+    record.prev = prev;
+    const auto text = canonicalRecord(record);
+    if (!text)
+        return tl::unexpected(text.error());
+    record.hash = blake2b256Hex(*text);
+    auto signature = key.sign(record.hash);
+    if (!signature)
+        return tl::unexpected(signature.error());
+    record.signature = std::move(*signature);
+    return record;
+}
+
+Result<void> verifyRecord(const Record& record)
+{
+    if (auto form = checkEnvelope(record); !form)
+        return refused(form.error().what + " Record: " + nameOf(record) + ".");
+    if (auto link = checkLink(record.seq, record.prev); !link)
+        return refused(link.error().what + " Record: " + nameOf(record) + ".");
+    const auto text = canonicalRecord(record);
+    if (!text)
+        return refused(text.error().what + " Record: " + nameOf(record) + ".");
+    if (blake2b256Hex(*text) != record.hash)
+        return refused("The content no longer gives its hash: " + nameOf(record) + ".");
+    if (!signatureHolds(record.device, record.hash, record.signature))
+        return refused("The signature is not that device's: " + nameOf(record) + ".");
+    return {};
+}
+
+nlohmann::json recordJson(const Record& r)
+{
+    return {{"amends", r.amends}, {"at", r.at}, {"body", r.body}, {"by", r.by}, {"device", r.device}, {"hash", r.hash},
+            {"kind", r.kind}, {"offset_minutes", r.offsetMinutes}, {"prev", r.prev}, {"reason", r.reason},
+            {"seq", r.seq}, {"signature", r.signature}, {"subject", r.subject}};
+}
+
+Result<Record> recordFromJson(const nlohmann::json& json)
+{
+    if (!json.is_object())
+        return refused("A record must be a JSON object; this is not.");
+    Record r;
+    const auto text = [&](const char* name, std::string& into) {
+        const auto it = json.find(name);
+        if (it == json.end() || !it->is_string())
+            return false;
+        into = *it->get_ptr<const std::string*>();
+        return true;
+    };
+    const std::pair<const char*, std::string*> texts[] = {
+        {"amends", &r.amends}, {"at", &r.at}, {"by", &r.by}, {"device", &r.device}, {"hash", &r.hash},
+        {"kind", &r.kind}, {"prev", &r.prev}, {"reason", &r.reason}, {"signature", &r.signature}, {"subject", &r.subject}};
+    for (const auto& [name, into] : texts)
+        if (!text(name, *into))
+            return refused(std::string("A record's ") + name + " must be a text; it is missing or something else.");
+    const auto whole = [&](const char* name, std::int64_t lowest, std::int64_t highest, std::int64_t& into) {
+        const auto it = json.find(name);
+        if (it == json.end() || !it->is_number_integer())
+            return false;
+        if (it->is_number_unsigned() && *it->get_ptr<const std::uint64_t*>() > static_cast<std::uint64_t>(highest))
+            return false;
+        into = it->is_number_unsigned() ? static_cast<std::int64_t>(*it->get_ptr<const std::uint64_t*>())
+                                        : *it->get_ptr<const std::int64_t*>();
+        return into >= lowest && into <= highest;
+    };
+    std::int64_t offset = 0;
+    if (!whole("seq", 1, kLargestWhole, r.seq))
+        return refused("A record's seq must be a whole number from 1; it is missing or something else.");
+    if (!whole("offset_minutes", -840, 840, offset))
+        return refused("A record's offset_minutes must be a whole number from -840 to 840; it is missing or something else.");
+    r.offsetMinutes = static_cast<int>(offset);
+    const auto body = json.find("body");
+    if (body == json.end() || !body->is_object())
+        return refused("A record's body must be an object; it is missing or something else.");
+    r.body = *body;
+    if (json.size() != 13)
+        return refused("A record has 13 members; this one has " + std::to_string(json.size()) + ".");
+    return r;
+}
+
+std::string nameOf(const Record& record)
+{
+    return record.kind.substr(0, 40) + " of " + record.subject.substr(0, 8) + ", device " + record.device.substr(0, 8) + ", number " +
+           std::to_string(record.seq) + " (hash " + record.hash.substr(0, 12) + ")";
+}
+
+}  // namespace groundcount::book
