@@ -1,0 +1,132 @@
+#pragma once
+
+#include "book/record.h"
+#include "book/state.h"
+#include "gis/crs.h"
+#include "method/accept/evaluation_rules.h"
+#include "method/error.h"
+#include "method/rules/rule_set.h"
+#include "method/site/alignment.h"
+
+#include <QDateTime>
+#include <QObject>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace groundcount::book {
+class Store;
+}
+namespace groundcount::position {
+class PositionSource;
+}
+
+class QJSEngine;
+class QQmlEngine;
+
+namespace groundcount::view {
+
+/// Own place as the pages use it, in the job's grid.
+struct OwnPlace {
+    double north = 0, east = 0;     ///< unit of the job's coordinate system
+    double accuracyMetres = 0;      ///< radius of the circle that is shown
+};
+
+/// The open book with what every page needs from it: clock, person, gauge in use, rule set, alignment, coordinate system
+/// and own position. Main makes one and hands it to QML as the singleton `Session`; tests make their own.
+class Session : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
+    Q_PROPERTY(QString bookName READ bookName NOTIFY recordsChanged)
+    Q_PROPERTY(bool readOnly READ isReadOnly NOTIFY recordsChanged)
+    Q_PROPERTY(double ownEast READ ownEast NOTIFY placeChanged)
+    Q_PROPERTY(double ownNorth READ ownNorth NOTIFY placeChanged)
+    Q_PROPERTY(double ownAccuracyMetres READ ownAccuracyMetres NOTIFY placeChanged)
+    Q_PROPERTY(QString ownLabel READ ownLabel NOTIFY placeChanged)
+
+public:
+    explicit Session(QObject* parent = nullptr);
+    ~Session() override;
+
+    /// Opens a book, or makes an empty one where there is none. A damaged book is opened read-only and says what is broken.
+    /// @error Unavailable when the file can be neither opened nor made
+    Result<void> open(const QString& bookPath, const QString& keyPath);
+    /// Replays an NMEA 0183 log as the receiver. @error Unavailable when the file cannot be read
+    Result<void> replay(const QString& nmeaPath);
+    /// A fixed clock for demonstrations and screenshots; it stands still.
+    void setClock(const QDateTime& at) { m_clock = at; }
+
+    static Session* create(QQmlEngine* engine, QJSEngine* scriptEngine);
+    /// The instance that QML gets as `Session`; main sets it before it loads QML.
+    static void setInstance(Session* session);
+
+    bool isOpen() const { return m_store != nullptr; }
+    bool isReadOnly() const;
+    book::Store& store() { return *m_store; }
+    QString bookName() const { return m_bookName; }
+    QString trouble() const { return m_trouble; }
+    void setTrouble(const QString& sentence);
+
+    /// Now in UTC, and the local offset that is sealed with it.
+    QDateTime now() const;
+    int offsetMinutes() const;
+    /// UTC text of a record to the local clock, for example "6:48".
+    QString localTime(const std::string& utc, int offsetMinutes) const;
+
+    const book::JobRow& job() const { return m_job; }
+    const book::PersonRow& person() const { return m_person; }      ///< the technician who is at work
+    const std::optional<book::GaugeRow>& gauge() const { return m_gauge; }  ///< the gauge in use
+    const method::RuleSet& ruleSet() const { return m_ruleSet; }
+    const method::EvaluationRules& rules() const { return m_rules; }
+    const std::optional<method::Alignment>& alignment() const { return m_alignment; }
+    const std::optional<gis::Crs>& crs() const { return m_crs; }
+    std::optional<OwnPlace> ownPlace() const { return m_own; }
+    position::PositionSource* positionSource() const { return m_position.get(); }
+    /// Whether the gauge in use may count today; the sentence says what is missing.
+    QString gaugeMissing() const { return m_gaugeMissing; }
+    /// Feet of the job's grid per grid unit (1 for ftUS and ft).
+    double metresPerGridUnit() const { return m_job.metresPerGridUnit; }
+
+    /// Seals one fact by the person at work, now. On success every page is told by `recordsChanged`.
+    /// @param kind, subject, body as docs/record-format.md; amends and reason for an amendment
+    /// @error what the store says; it is also shown as `trouble`
+    Result<book::Record> seal(const std::string& kind, const std::string& subject, const book::Body& body,
+                              const std::string& amends = {}, const std::string& reason = {});
+    Result<book::Record> seal(book::Entry entry);
+
+    double ownEast() const;
+    double ownNorth() const;
+    double ownAccuracyMetres() const;
+    QString ownLabel() const;
+
+    /// A fresh UUID for a new subject.
+    static std::string newId();
+
+signals:
+    void recordsChanged();
+    void troubleChanged();
+    void placeChanged();
+
+private:
+    void refresh();
+    void takeFix();
+
+    std::unique_ptr<book::Store> m_store;
+    std::unique_ptr<position::PositionSource> m_position;
+    QString m_bookName, m_trouble, m_gaugeMissing;
+    std::optional<QDateTime> m_clock;
+    book::JobRow m_job;
+    book::PersonRow m_person;
+    std::optional<book::GaugeRow> m_gauge;
+    method::RuleSet m_ruleSet;
+    method::EvaluationRules m_rules;
+    std::optional<method::Alignment> m_alignment;
+    std::optional<gis::Crs> m_crs;
+    std::optional<OwnPlace> m_own;
+};
+
+}  // namespace groundcount::view
