@@ -2,7 +2,6 @@
 
 #include "book/record.h"
 #include "book/state.h"
-#include "gis/crs.h"
 #include "method/accept/evaluation_rules.h"
 #include "method/error.h"
 #include "method/rules/rule_set.h"
@@ -18,6 +17,9 @@
 
 namespace groundcount::book {
 class Store;
+}
+namespace groundcount::gis {
+class Crs;
 }
 namespace groundcount::position {
 class PositionSource;
@@ -83,7 +85,7 @@ public:
     const method::RuleSet& ruleSet() const { return m_ruleSet; }
     const method::EvaluationRules& rules() const { return m_rules; }
     const std::optional<method::Alignment>& alignment() const { return m_alignment; }
-    const std::optional<gis::Crs>& crs() const { return m_crs; }
+    const gis::Crs* crs() const { return m_crs.get(); }
     std::optional<OwnPlace> ownPlace() const { return m_own; }
     position::PositionSource* positionSource() const { return m_position.get(); }
     /// Whether the gauge in use may count today; the sentence says what is missing.
@@ -125,7 +127,7 @@ private:
     method::RuleSet m_ruleSet;
     method::EvaluationRules m_rules;
     std::optional<method::Alignment> m_alignment;
-    std::optional<gis::Crs> m_crs;
+    std::unique_ptr<gis::Crs> m_crs;
     std::optional<OwnPlace> m_own;
 };
 
