@@ -3,6 +3,7 @@
 #include "method/accept/second_reading.h"
 #include "method/soil/in_place.h"
 #include "method/soil/oversize.h"
+#include "method/uncertainty/compaction.h"
 
 #include <cmath>
 
@@ -59,6 +60,8 @@ Result<void> fromCounts(const ReadingInput& in, const GaugeInput& gauge, Reading
 Result<void> fromReadout(const ReadingInput& in, ReadingResult& out)
 {
     out.wetAsRead = in.wet;
+    if (!(in.wet.kgPerM3() > 0))
+        return {};  // guardDensities says so in the unit that was typed
     if (in.form == ReadingForm::WaterDensity) {
         out.waterAsRead = in.water;
         return {};
@@ -70,13 +73,29 @@ Result<void> fromReadout(const ReadingInput& in, ReadingResult& out)
     return {};
 }
 
-Result<ReadingResult> workReading(const ReadingInput& in, const GaugeInput& gauge, Reasons& reasons)
+/// The guards of section 9 in the unit that was typed: the functions below refuse the same in kg/m3.
+Result<void> guardDensities(const WetDensity& wet, const WaterDensity& water, DensityUnit unit)
+{
+    const auto shown = [&](const auto& density) {
+        return reportedText(inUnit(density, unit), 1, TieRule::HalfEven) + " " + unitWord(unit);
+    };
+    if (!(wet.kgPerM3() > 0))
+        return refused("The wet density must be above 0 " + std::string(unitWord(unit)) + "; it is " + shown(wet) + ".");
+    if (!(water.kgPerM3() >= 0 && water.kgPerM3() < wet.kgPerM3()))
+        return refused("The water density is " + shown(water) + "; it must be 0 or more and below the wet density of " +
+                       shown(wet) + ". Are the two the wrong way round?");
+    return {};
+}
+
+Result<ReadingResult> workReading(const ReadingInput& in, const GaugeInput& gauge, DensityUnit unit, Reasons& reasons)
 {
     ReadingResult out;
     const auto read = in.form == ReadingForm::Counts ? fromCounts(in, gauge, out, reasons) : fromReadout(in, out);
     if (!read)
         return tl::unexpected(read.error());
     out.wet = WetDensity::kgPerM3(out.wetAsRead.kgPerM3() + gauge.densityBiasKgPerM3);
+    if (auto ok = guardDensities(out.wet, out.waterAsRead, unit); !ok)
+        return tl::unexpected(ok.error());
     const auto corrected = gauge.moistureCorrection ? dryFromGauge(out.wet, out.waterAsRead, *gauge.moistureCorrection)
                                                     : dryFromGauge(out.wet, out.waterAsRead);
     if (!corrected)
@@ -91,7 +110,7 @@ Result<void> joinReadings(const TestInput& input, const EvaluationRules& rules, 
         return refused("A test has one or two readings; " + std::to_string(input.readingCount) + " were given.");
     for (int i = 0; i < input.readingCount; ++i) {
         const auto n = static_cast<std::size_t>(i);
-        const auto one = workReading(input.readings[n], input.gauge, e.reasons);
+        const auto one = workReading(input.readings[n], input.gauge, rules.unit, e.reasons);
         if (!one)
             return input.readingCount == 1
                        ? Result<void>(tl::unexpected(one.error()))
@@ -221,11 +240,18 @@ void judge(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
                                                           : Outcome::Fail;
 }
 
-void addUncertainty(const EvaluationRules& rules, Evaluation& e)
+void addUncertainty(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
 {
     // Two readings share calibration and reference errors; only the seating and counting part is halved, and it is not
     // known apart from the rest here, so the uncertainty of one reading is kept: never too small.
     e.expandedContentPct = 2 * rules.contentUncertaintyPct;
+    if (!input.reference.maximumStandardUncertainty)
+        return;
+    const auto u = compactionUncertainty(e.wet, rules.wetUncertainty, e.content,
+                                         WaterContent::percent(rules.contentUncertaintyPct), e.maximum,
+                                         *input.reference.maximumStandardUncertainty);
+    if (u)
+        e.expandedUncertaintyPct = u->expandedPct;
 }
 
 }  // namespace
@@ -251,7 +277,7 @@ Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules
     e.compaction = *compaction;
     e.reported.compactionPct = rounded(e.compaction.percent(), rules.compaction);
     judge(input, rules, e);
-    addUncertainty(rules, e);
+    addUncertainty(input, rules, e);
     return e;
 }
 

@@ -1,0 +1,81 @@
+#include "method/accept/evaluation_rules.h"
+#include "method/rules/rule_set.h"
+
+#include <QTest>
+
+using namespace groundcount::method;
+
+namespace {
+
+std::string edited(const QString& from, const QString& to)
+{
+    QString text = QString::fromStdString(toJson(neutralRules()));
+    text.replace(text.indexOf(from), from.size(), to);
+    return text.toStdString();
+}
+
+}  // namespace
+
+class RuleSetTest : public QObject {
+    Q_OBJECT
+private slots:
+    void neutralRulesHaveEveryKeyWithSourceAndMark()
+    {
+        const auto& rules = neutralRules();
+        QCOMPARE(rules.limits.size(), limitKeys().size());
+        QCOMPARE(rules.choices.size(), choiceKeys().size());
+        for (const auto& [key, limit] : rules.limits) {
+            QVERIFY2(!limit.source.empty(), key.c_str());
+            QVERIFY2(limit.mark != Mark::Memory || limit.verified.empty(), key.c_str());
+        }
+        QVERIFY(evaluationRules(rules));
+    }
+
+    void writingAndReadingIsTheSame()
+    {
+        const auto again = ruleSetFromJson(toJson(neutralRules()));
+        QVERIFY(again);
+        QCOMPARE(toJson(*again), toJson(neutralRules()));
+    }
+
+    void refusals_data()
+    {
+        QTest::addColumn<QString>("from");
+        QTest::addColumn<QString>("to");
+        QTest::addColumn<QString>("part");
+        QTest::newRow("misspelt limit") << "clearance.people" << "clearance.peeple" << "clearance.peeple";
+        QTest::newRow("unit") << "\"unit\": \"in\"" << "\"unit\": \"furlong\"" << "furlong";
+        QTest::newRow("number") << "\"value\": \"24\"" << "\"value\": \"two\"" << "two";
+        QTest::newRow("negative") << "\"value\": \"24\"" << "\"value\": \"-24\"" << "0 or more";
+        QTest::newRow("word") << "unrounded dry density" << "guessed" << "guessed";
+        QTest::newRow("density unit") << "\"density_unit\": \"lb/ft3\"" << "\"density_unit\": \"stone\"" << "stone";
+    }
+    void refusals()
+    {
+        QFETCH(QString, from);
+        QFETCH(QString, to);
+        QFETCH(QString, part);
+        const auto rules = ruleSetFromJson(edited(from, to));
+        QVERIFY(!rules);
+        QVERIFY2(QString::fromStdString(rules.error().what).contains(part), rules.error().what.c_str());
+    }
+
+    void aMissingLimitIsNamed()
+    {
+        RuleSet rules = neutralRules();
+        rules.limits.erase("count.seconds");
+        const auto e = evaluationRules(rules);
+        QVERIFY(!e);
+        QVERIFY(e.error().what.find("count.seconds") != std::string::npos);
+    }
+
+    void percentLimitWithAbsoluteRuleIsRefused()
+    {
+        RuleSet rules = neutralRules();
+        rules.choices["second_reading.kind"].word = "absolute";
+        QVERIFY(!evaluationRules(rules));
+    }
+};
+
+QTEST_GUILESS_MAIN(RuleSetTest)
+#include "rule_set_test.moc"
