@@ -1,0 +1,99 @@
+#include "gis/layer_check.h"
+
+#include "gis/dataset.h"
+#include "gis/gdal_complaints.h"
+
+#include <array>
+#include <fstream>
+
+namespace groundcount::gis {
+namespace {
+
+constexpr unsigned kApplicationId = 0x47504B47;  // "GPKG"
+constexpr unsigned kVersion = 10300;
+
+// Offsets 60 and 68 of the header: user_version and application_id, big-endian (SQLite file format, section 1.3).
+unsigned bigEndianAt(const std::array<unsigned char, 100>& header, std::size_t at)
+{
+    return unsigned{header[at]} << 24 | unsigned{header[at + 1]} << 16 | unsigned{header[at + 2]} << 8 | unsigned{header[at + 3]};
+}
+
+tl::unexpected<Error> broken(const std::string& what)
+{
+    return unavailable("The written file did not read back: " + what);
+}
+
+Result<void> checkMarks(const std::string& path)
+{
+    std::array<unsigned char, 100> header{};
+    std::ifstream file(path, std::ios::binary);
+    if (!file.read(reinterpret_cast<char*>(header.data()), header.size()))
+        return broken("its header is cut off.");
+    if (bigEndianAt(header, 68) != kApplicationId || bigEndianAt(header, 60) != kVersion)
+        return broken("it is marked as version " + std::to_string(bigEndianAt(header, 60)) + " instead of GeoPackage " + std::to_string(kVersion) + ".");
+    return {};
+}
+
+Result<void> checkRows(GDALDataset& dataset, const LayerCount& expected)
+{
+    OGRLayer* layer = dataset.GetLayerByName(expected.layer.c_str());
+    if (!layer)
+        return broken("the layer " + expected.layer + " is missing.");
+    std::int64_t rows = 0;
+    std::int64_t points = 0;
+    for (const auto& feature : *layer) {
+        ++rows;
+        const OGRGeometry* geometry = feature->GetGeometryRef();
+        points += geometry && !geometry->IsEmpty() ? 1 : 0;
+    }
+    if (rows != expected.rows || points != expected.points)
+        return broken("the layer " + expected.layer + " must hold " + std::to_string(expected.rows) + " rows with " + std::to_string(expected.points)
+                      + " points; it holds " + std::to_string(rows) + " with " + std::to_string(points) + ".");
+    return {};
+}
+
+Result<void> checkStore(GDALDataset& dataset, const LayerCount& expected)
+{
+    OGRLayer* answer = dataset.ExecuteSQL("PRAGMA quick_check", nullptr, nullptr);
+    std::string word = "no answer";
+    if (answer) {
+        if (const OGRFeatureUniquePtr row{answer->GetNextFeature()})
+            word = row->GetFieldAsString(0);
+        dataset.ReleaseResultSet(answer);
+    }
+    if (word != "ok")
+        return broken("the quick check says \"" + word + "\".");
+    if (!dataset.GetLayerByName(expected.layer.c_str())->TestCapability(OLCFastSpatialFilter))
+        return broken("the layer " + expected.layer + " has no spatial index.");
+    return {};
+}
+
+}  // namespace
+
+Result<void> checkLayer(const std::string& path, const LayerCount& expected)
+{
+    const GdalComplaints complaints;
+    const Dataset dataset{GDALDataset::Open(path.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY)};
+    if (!dataset)
+        return broken(complaints.firstFailure() + ".");
+    if (const auto rows = checkRows(*dataset, expected); !rows)
+        return rows;
+    if (complaints.failed())
+        return broken(complaints.firstFailure() + ".");
+    return {};
+}
+
+Result<void> checkGeoPackage(const std::string& path, const LayerCount& expected)
+{
+    if (const auto marks = checkMarks(path); !marks)
+        return marks;
+    if (const auto rows = checkLayer(path, expected); !rows)
+        return rows;
+    const GdalComplaints complaints;
+    const Dataset dataset{GDALDataset::Open(path.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY)};
+    if (!dataset)
+        return broken(complaints.firstFailure() + ".");
+    return checkStore(*dataset, expected);
+}
+
+}  // namespace groundcount::gis
