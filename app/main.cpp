@@ -1,0 +1,63 @@
+#include "view/ui_start.h"
+
+#include <QGuiApplication>
+#include <QImage>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QTimer>
+
+#include <cstdio>
+
+namespace {
+
+// Pages load in the first frame and pictures in the next; by the fourth nothing moves.
+constexpr int kFramesBeforePicture = 4;
+
+void report(const groundcount::Error& error)
+{
+    std::fprintf(stderr, "%s\n", error.what.c_str());
+}
+
+/// Writes the window to `path` once its frames have settled, then ends the program: 0, or 1 if the file could not be written.
+void takePicture(QQuickWindow* window, const QString& path)
+{
+    auto* pacer = new QTimer(window);
+    pacer->setInterval(60);
+    QObject::connect(pacer, &QTimer::timeout, window, [window, path, frames = 0]() mutable {
+        window->update();
+        if (++frames < kFramesBeforePicture) {
+            return;
+        }
+        const bool written = window->grabWindow().save(path);
+        if (!written) {
+            std::fprintf(stderr, "The picture could not be written to %s.\n", qPrintable(path));
+        }
+        QGuiApplication::exit(written ? 0 : 1);
+    });
+    pacer->start();
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QGuiApplication::setApplicationName(QStringLiteral("Groundcount"));
+    QGuiApplication application(argc, argv);
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+
+    const auto options = groundcount::ui::readArguments(QGuiApplication::arguments());
+    if (!options) {
+        report(options.error());
+        return 2;
+    }
+    QQmlApplicationEngine engine;
+    if (const auto started = groundcount::ui::start(engine, *options); !started) {
+        report(started.error());
+        return 1;
+    }
+    if (!options->screenshot.isEmpty()) {
+        takePicture(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), options->screenshot);
+    }
+    return QGuiApplication::exec();
+}

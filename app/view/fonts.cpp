@@ -1,0 +1,29 @@
+#include "view/fonts.h"
+
+#include <QFont>
+#include <QFontDatabase>
+#include <QGuiApplication>
+
+namespace groundcount::view {
+
+Result<QString> loadFonts()
+{
+    QString family;
+    for (const char* weight : {"Medium", "Bold", "Black"}) {
+        const QString path = QStringLiteral(":/groundcount/fonts/Lato-%1.ttf").arg(QLatin1String(weight));
+        const int id = QFontDatabase::addApplicationFont(path);
+        const QStringList families = QFontDatabase::applicationFontFamilies(id);
+        if (id < 0 || families.isEmpty()) {
+            return unavailable("The font file " + path.toStdString() + " could not be read from the program.");
+        }
+        family = families.constFirst();
+    }
+    // The heavier files answer to "Lato" with a style of their own; "Lato" is the family they all join.
+    family = QStringLiteral("Lato");
+    QFont font(family);
+    font.setPixelSize(16);
+    QGuiApplication::setFont(font);
+    return family;
+}
+
+} // namespace groundcount::view

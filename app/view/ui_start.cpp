@@ -1,0 +1,123 @@
+#include "view/ui_start.h"
+
+#include "view/fonts.h"
+
+#include <QCommandLineParser>
+#include <QFileInfo>
+#include <QQmlApplicationEngine>
+#include <QRegularExpression>
+
+namespace groundcount::ui {
+
+namespace {
+
+constexpr int kLeastWidth = 360;
+constexpr int kLeastHeight = 640;
+
+Result<QSize> readSize(const QString& text)
+{
+    static const QRegularExpression pattern(QStringLiteral("^(\\d{1,5})x(\\d{1,5})$"));
+    const QRegularExpressionMatch match = pattern.match(text);
+    const QSize size(match.captured(1).toInt(), match.captured(2).toInt());
+    if (!match.hasMatch() || size.width() < kLeastWidth || size.height() < kLeastHeight) {
+        return refused("--size must be WIDTHxHEIGHT, at least 360x640; it is " + text.toStdString() + ".");
+    }
+    return size;
+}
+
+Result<QString> readWord(const char* option, const QString& text, const QStringList& allowed)
+{
+    if (!allowed.contains(text)) {
+        return refused(std::string("--") + option + " must be one of " + allowed.join(QStringLiteral(", ")).toStdString() + "; it is "
+                       + text.toStdString() + ".");
+    }
+    return text;
+}
+
+Result<QString> readFile(const char* option, const QString& path)
+{
+    if (!path.isEmpty() && !QFileInfo(path).isReadable()) {
+        return refused(std::string("--") + option + " must name a file that can be read; " + path.toStdString() + " cannot.");
+    }
+    return path;
+}
+
+} // namespace
+
+Result<StartOptions> readArguments(const QStringList& arguments)
+{
+    QCommandLineParser parser;
+    const QCommandLineOption book(QStringLiteral("book"), QStringLiteral("Field book to open."), QStringLiteral("FILE"));
+    const QCommandLineOption replay(QStringLiteral("replay"), QStringLiteral("NMEA 0183 log in place of a receiver."),
+                                    QStringLiteral("FILE"));
+    const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("Window, logical pixels."), QStringLiteral("WxH"),
+                                  QStringLiteral("412x915"));
+    const QCommandLineOption theme(QStringLiteral("theme"), QStringLiteral("day, sun or dusk."), QStringLiteral("NAME"),
+                                   QStringLiteral("day"));
+    const QCommandLineOption place(QStringLiteral("place"), QStringLiteral("day, map, lots or kit."), QStringLiteral("NAME"),
+                                   QStringLiteral("day"));
+    const QCommandLineOption screenshot(QStringLiteral("screenshot"), QStringLiteral("Write the window to a PNG, then end."),
+                                        QStringLiteral("FILE"));
+    const QCommandLineOption at(QStringLiteral("at"), QStringLiteral("Fixed time of the clock, ISO 8601."), QStringLiteral("TIME"));
+    parser.addOptions({book, replay, size, theme, place, screenshot, at});
+    parser.addHelpOption();
+    if (!parser.parse(arguments)) {
+        return refused(parser.errorText().toStdString() + ".");
+    }
+    if (parser.isSet(QStringLiteral("help"))) {
+        return refused(parser.helpText().toStdString());
+    }
+    if (!parser.positionalArguments().isEmpty()) {
+        return refused("No argument stands alone here; it is " + parser.positionalArguments().constFirst().toStdString()
+                       + ". A field book is named with --book.");
+    }
+
+    StartOptions options;
+    const auto window = readSize(parser.value(size));
+    const auto themeName = readWord("theme", parser.value(theme), {QStringLiteral("day"), QStringLiteral("sun"), QStringLiteral("dusk")});
+    const auto placeName = readWord("place", parser.value(place),
+                                    {QStringLiteral("day"), QStringLiteral("map"), QStringLiteral("lots"), QStringLiteral("kit")});
+    // A book that does not exist yet is a new book; only a replay must be there to be read.
+    const auto replayPath = readFile("replay", parser.value(replay));
+    if (!window) {
+        return tl::unexpected(window.error());
+    }
+    for (const Result<QString>& each : {themeName, placeName, replayPath}) {
+        if (!each) {
+            return tl::unexpected(each.error());
+        }
+    }
+    options.book = parser.value(book);
+    options.replay = *replayPath;
+    options.size = *window;
+    options.theme = *themeName;
+    options.place = *placeName;
+    options.screenshot = parser.value(screenshot);
+    if (parser.isSet(at)) {
+        const QDateTime time = QDateTime::fromString(parser.value(at), Qt::ISODate);
+        if (!time.isValid()) {
+            return refused("--at must be an ISO 8601 time such as 2026-06-09T10:12:00; it is " + parser.value(at).toStdString() + ".");
+        }
+        options.at = time;
+    }
+    return options;
+}
+
+Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
+{
+    if (const auto fonts = view::loadFonts(); !fonts) {
+        return tl::unexpected(fonts.error());
+    }
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine.setInitialProperties({{QStringLiteral("width"), options.size.width()},
+                                 {QStringLiteral("height"), options.size.height()},
+                                 {QStringLiteral("themeName"), options.theme},
+                                 {QStringLiteral("place"), options.place}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Groundcount/Main.qml")));
+    if (engine.rootObjects().isEmpty()) {
+        return unavailable("The main window could not be loaded.");
+    }
+    return {};
+}
+
+} // namespace groundcount::ui

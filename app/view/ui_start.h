@@ -1,0 +1,34 @@
+#pragma once
+
+#include "method/error.h"
+
+#include <QDateTime>
+#include <QSize>
+#include <QString>
+
+#include <optional>
+
+class QQmlApplicationEngine;
+
+namespace groundcount::ui {
+
+/// What the command line asked for. Empty strings: not asked.
+struct StartOptions {
+    QString book;       ///< path of the field book to open
+    QString replay;     ///< path of an NMEA 0183 log that stands in for the receiver
+    QSize size{412, 915};  ///< window, logical pixels, at least 360 x 640
+    QString theme = QStringLiteral("day");  ///< day, sun or dusk
+    QString place = QStringLiteral("day");  ///< day, map, lots or kit
+    QString screenshot; ///< path of a PNG to write after the first frames; the program then ends
+    std::optional<QDateTime> at;  ///< fixed clock for demonstrations; nothing: the machine's clock
+};
+
+/// Reads `arguments` (program name first) into options.
+/// @error Refused, with the option, its value and what is allowed.
+Result<StartOptions> readArguments(const QStringList& arguments);
+
+/// Loads the fonts, lets `engine` find the module Groundcount, and loads the main window as `options` say.
+/// @error Unavailable, if the fonts or the window cannot be loaded.
+Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options);
+
+} // namespace groundcount::ui

@@ -1,0 +1,33 @@
+import QtQuick
+import QtQuick.Controls.Basic as C
+import Groundcount
+
+C.ApplicationWindow {
+    id: root
+
+    property string themeName: "day"
+    property string place: "day"
+    readonly property bool wide: width >= Theme.wideFrom
+
+    objectName: "window"
+    width: 412
+    height: 915
+    minimumWidth: 360
+    minimumHeight: 640
+    visible: true
+    title: qsTr("Groundcount")
+    color: Theme.paper
+
+    Binding {
+        target: Theme
+        property: "name"
+        value: root.themeName
+    }
+    Shell {
+        objectName: "shell"
+        anchors.fill: parent
+        wide: root.wide
+        place: root.place
+        onChosen: place => root.place = place
+    }
+}

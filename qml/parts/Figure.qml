@@ -1,0 +1,76 @@
+import QtQuick
+import Groundcount
+
+// Label above; figure, unit and uncertainty on one baseline.
+Item {
+    id: root
+
+    property string label: ""
+    required property string figure
+    property string unit: ""
+    property string uncertainty: ""
+    property real figureSize: Theme.sizeDeciding
+    property int figureWeight: Theme.deciding
+    property bool toTheRight: false
+    readonly property bool huge: figureSize >= Theme.sizeVerdict
+    property real unitSize: huge ? Theme.sizeTitle : Theme.sizeUnit
+    property real uncertaintySize: huge ? Theme.sizeTitle : Theme.sizeRow
+
+    objectName: "figure"
+    implicitWidth: Math.max(labelText.implicitWidth, line.implicitWidth)
+    implicitHeight: (label === "" ? 0 : Theme.lineBody) + Math.round(figureSize)
+    Accessible.role: Accessible.StaticText
+    Accessible.name: label + " " + figure + " " + unit + " " + uncertainty
+
+    Caption {
+        id: labelText
+        visible: text !== ""
+        anchors.right: root.toTheRight ? parent.right : undefined
+        text: root.label
+        Accessible.ignored: true
+    }
+    Item {
+        id: line
+        implicitWidth: figureText.implicitWidth + (root.unit === "" ? 0 : unitText.implicitWidth + Theme.gap1)
+            + (root.uncertainty === "" ? 0 : uncertaintyText.implicitWidth + uncertaintyText.anchors.leftMargin)
+        width: implicitWidth
+        height: Math.round(root.figureSize)
+        anchors.right: root.toTheRight ? parent.right : undefined
+        anchors.bottom: parent.bottom
+        Text {
+            id: figureText
+            objectName: "figureText"
+            text: root.figure
+            color: Theme.ink
+            font.pixelSize: root.figureSize
+            font.weight: root.figureWeight
+            font.letterSpacing: root.huge ? Theme.tightVerdict : root.figureSize >= Theme.sizeDeciding ? Theme.tightDeciding : 0
+            textFormat: Text.PlainText
+            Accessible.ignored: true
+        }
+        Text {
+            id: unitText
+            anchors.left: figureText.right
+            anchors.leftMargin: Theme.gap1
+            anchors.baseline: figureText.baseline
+            text: root.unit
+            color: root.unitSize > Theme.sizeUnit ? Theme.ink : Theme.ink2
+            font.pixelSize: root.unitSize
+            font.weight: root.unitSize > Theme.sizeUnit ? Theme.strong : Theme.body
+            textFormat: Text.PlainText
+            Accessible.ignored: true
+        }
+        Text {
+            id: uncertaintyText
+            anchors.left: root.unit === "" ? figureText.right : unitText.right
+            anchors.leftMargin: root.huge ? Theme.gap4 : Theme.gap2
+            anchors.baseline: figureText.baseline
+            text: root.uncertainty
+            color: root.huge ? Theme.ink : Theme.ink2
+            font.pixelSize: root.uncertaintySize
+            font.weight: Theme.body
+            textFormat: Text.PlainText
+            Accessible.ignored: true
+        }
+    }
+}

@@ -1,0 +1,7 @@
+import QtQuick
+import Groundcount
+
+Rectangle {
+    implicitHeight: Theme.hairWidth
+    color: Theme.hair
+}

@@ -1,0 +1,6 @@
+import QtQuick
+import Groundcount
+
+HatchItem {
+    inks: Theme.inks
+}

@@ -1,0 +1,154 @@
+import QtQuick
+import Groundcount
+
+// Symbol, title over second line, figure over a word at the right margin.
+Pressable {
+    id: root
+
+    property int mark: Mark.Nothing
+    property bool symbolColumn: true
+    property string lead: ""
+    property string title: ""
+    property string second: ""
+    property string figure: ""
+    property string unit: ""
+    property string word: ""
+    property int wordMark: Mark.Nothing
+    property bool wordStrong: wordMark !== Mark.Nothing
+    property bool hasBearing: false
+    property real bearing: 0
+    property bool chevron: false
+    property bool chosen: false
+    property bool dense: false
+    property bool ruled: true
+
+    objectName: "listRow"
+    implicitHeight: (dense ? Theme.denseRowHeight : Theme.rowHeight) * Theme.textScale
+    groundRadius: 0
+    ground: chosen ? Theme.well : "transparent"
+    Accessible.role: Accessible.ListItem
+    Accessible.name: lead + title + ", " + second + ", " + figure + " " + unit + " " + word
+
+    StateInk {
+        id: wordInk
+        mark: root.wordMark
+        plain: Theme.ink2
+    }
+    Rectangle {
+        visible: root.chosen
+        x: -Theme.margin
+        width: Theme.barWidth
+        height: parent.height
+        color: Theme.ink
+    }
+    Item {
+        anchors.fill: parent
+        StateSymbol {
+            id: symbol
+            visible: root.mark !== Mark.Nothing
+            mark: root.mark
+            anchors.verticalCenter: parent.verticalCenter
+            width: 24
+            height: 24
+        }
+        Item {
+            id: words
+            anchors.left: parent.left
+            anchors.leftMargin: root.symbolColumn ? Theme.iconColumn : 0
+            anchors.right: root.hasBearing ? arrow.left : side.left
+            anchors.rightMargin: Theme.gap2
+            height: parent.height
+            Text {
+                id: leadText
+                anchors.left: parent.left
+                anchors.verticalCenter: parent.verticalCenter
+                anchors.verticalCenterOffset: root.second === "" ? 0 : -11 * Theme.textScale
+                text: root.lead
+                color: Theme.ink
+                font.pixelSize: Theme.sizeRow
+                font.weight: Theme.strong
+                textFormat: Text.PlainText
+            }
+            Text {
+                anchors.left: leadText.right
+                anchors.right: parent.right
+                anchors.baseline: leadText.baseline
+                text: root.title
+                color: Theme.ink
+                font.pixelSize: Theme.sizeRow
+                font.weight: Theme.body
+                textFormat: Text.PlainText
+                elide: Text.ElideRight
+            }
+            Caption {
+                visible: root.second !== ""
+                anchors.left: parent.left
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+                anchors.verticalCenterOffset: 11 * Theme.textScale
+                text: root.second
+            }
+        }
+        Icon {
+            id: arrow
+            visible: root.hasBearing
+            glyph: Glyph.Bearing
+            bearing: root.bearing
+            width: 24
+            height: 24
+            anchors.verticalCenter: parent.verticalCenter
+            anchors.right: parent.right
+            anchors.rightMargin: 86 * Theme.textScale
+        }
+        Item {
+            id: side
+            anchors.right: root.chevron ? chevronSign.left : parent.right
+            anchors.rightMargin: root.chevron ? Theme.gap2 : 0
+            width: Math.max(figureText.implicitWidth + (root.unit === "" ? 0 : unitText.implicitWidth + Theme.gap1), wordText.implicitWidth)
+            height: parent.height
+            Text {
+                id: figureText
+                anchors.right: root.unit === "" ? parent.right : unitText.left
+                anchors.rightMargin: root.unit === "" ? 0 : Theme.gap1
+                anchors.verticalCenter: parent.verticalCenter
+                anchors.verticalCenterOffset: root.word === "" ? 0 : -12 * Theme.textScale
+                text: root.figure
+                color: Theme.ink
+                font.pixelSize: Theme.sizeMeasured
+                font.weight: Theme.strong
+                textFormat: Text.PlainText
+            }
+            UnitMark {
+                id: unitText
+                anchors.right: parent.right
+                anchors.baseline: figureText.baseline
+                text: root.unit
+            }
+            Text {
+                id: wordText
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+                anchors.verticalCenterOffset: root.figure === "" ? 0 : 12 * Theme.textScale
+                text: root.word
+                color: wordInk.color
+                font.pixelSize: Theme.sizeBody
+                font.weight: root.wordStrong ? Theme.strong : Theme.body
+                textFormat: Text.PlainText
+            }
+        }
+        Icon {
+            id: chevronSign
+            visible: root.chevron
+            glyph: Glyph.Right
+            width: 22
+            height: 22
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+        }
+        Hair {
+            visible: root.ruled
+            width: parent.width
+            anchors.bottom: parent.bottom
+        }
+    }
+}

@@ -1,0 +1,8 @@
+import QtQuick
+import Groundcount
+
+LotStripItem {
+    inks: Theme.inks
+    objectName: "lotStrip"
+    Accessible.role: Accessible.Graphic
+}

@@ -1,0 +1,32 @@
+import QtQuick
+import Groundcount
+
+// What cannot be done yet, with the reason as its text. It can be asked why, so it can be focused and pressed.
+Pressable {
+    id: root
+
+    property bool tall: true
+    property alias reason: root.text
+
+    objectName: "notYetButton"
+    implicitHeight: tall ? 68 : 56
+    leftPadding: Theme.gap2
+    rightPadding: Theme.gap2
+    Accessible.description: qsTr("Not possible yet")
+
+    DashItem {
+        anchors.fill: parent
+        inks: Theme.inks
+        shape: DashItem.Frame
+    }
+    contentItem: Text {
+        text: root.text
+        color: Theme.ink2
+        font.pixelSize: root.tall ? Theme.sizeRow : Theme.sizeBody
+        font.weight: Theme.body
+        textFormat: Text.PlainText
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        wrapMode: Text.WordWrap
+    }
+}

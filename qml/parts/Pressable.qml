@@ -1,0 +1,44 @@
+import QtQuick
+import QtQuick.Controls.Basic as C
+import Groundcount
+
+// What every control stands on: by finger, mouse, Space, Enter or an assistive press, one `clicked`.
+C.AbstractButton {
+    id: root
+
+    property color ground: "transparent"
+    property color pressedGround: Theme.well
+    property real groundRadius: Theme.radius
+    property real edgeWidth: 0
+
+    objectName: "pressable"
+    padding: 0
+    implicitWidth: Math.max(Theme.target, implicitContentWidth)
+    implicitHeight: Math.max(Theme.target, implicitContentHeight)
+    focusPolicy: Qt.StrongFocus
+    font.pixelSize: Theme.sizeBody
+    Accessible.role: Accessible.Button
+    Accessible.name: text
+    Accessible.focusable: true
+    Accessible.onPressAction: if (root.enabled) root.clicked()
+    Keys.onReturnPressed: root.clicked()
+    Keys.onEnterPressed: root.clicked()
+
+    background: Rectangle {
+        color: root.pressed ? root.pressedGround : root.ground
+        radius: root.groundRadius
+        border.width: root.edgeWidth
+        border.color: Theme.ink
+
+        // Keyboard focus: a second frame inside, ink, so that it never reads as a choice.
+        Rectangle {
+            anchors.fill: parent
+            anchors.margins: root.edgeWidth
+            visible: root.visualFocus
+            color: "transparent"
+            radius: root.groundRadius
+            border.width: Theme.tickWidth
+            border.color: Theme.ink
+        }
+    }
+}

@@ -1,0 +1,41 @@
+import QtQuick
+import Groundcount
+
+// The rule, the section's name and, at the right, how many.
+Item {
+    id: root
+
+    required property string title
+    property string count: ""
+    property bool ruled: true
+
+    objectName: "sectionHead"
+    implicitHeight: Theme.sectionHeight * Theme.textScale
+
+    Rule {
+        visible: root.ruled
+        width: parent.width
+    }
+    Text {
+        anchors.left: parent.left
+        anchors.right: countText.left
+        anchors.rightMargin: Theme.gap2
+        anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenterOffset: 2
+        text: root.title
+        color: Theme.ink
+        font.pixelSize: Theme.sizeRow
+        font.weight: Theme.strong
+        textFormat: Text.PlainText
+        elide: Text.ElideRight
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
+    }
+    Caption {
+        id: countText
+        anchors.right: parent.right
+        anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenterOffset: 2
+        text: root.count
+    }
+}

@@ -1,0 +1,46 @@
+import QtQuick
+import Groundcount
+
+// Symbol and word, always both.
+Row {
+    id: root
+
+    required property int mark
+    required property string word
+    property int glyph: Glyph.None
+    property real symbolSize: 22
+    property real wordSize: Theme.sizeRow
+
+    objectName: "stateBadge"
+    spacing: Theme.gap2
+    Accessible.role: Accessible.StaticText
+    Accessible.name: word
+
+    StateInk {
+        id: stateInk
+        mark: root.mark
+    }
+    StateSymbol {
+        anchors.verticalCenter: parent.verticalCenter
+        visible: root.mark !== Mark.Nothing && root.glyph === Glyph.None
+        mark: root.mark
+        width: root.symbolSize
+        height: root.symbolSize
+    }
+    Icon {
+        anchors.verticalCenter: parent.verticalCenter
+        visible: root.glyph !== Glyph.None
+        glyph: root.glyph
+        width: root.symbolSize
+        height: root.symbolSize
+    }
+    Text {
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.word
+        color: stateInk.color
+        font.pixelSize: root.wordSize
+        font.weight: Theme.strong
+        textFormat: Text.PlainText
+        Accessible.ignored: true
+    }
+}
