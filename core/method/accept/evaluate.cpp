@@ -240,6 +240,19 @@ void judge(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
                                                           : Outcome::Fail;
 }
 
+Result<void> checkSaturation(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
+{
+    if (!input.reference.solidsGravity)
+        return {};
+    const auto saturation = saturationPercent(e.dry, e.content, *input.reference.solidsGravity, rules.waterDensity);
+    if (!saturation)
+        return tl::unexpected(saturation.error());
+    e.saturationPct = *saturation;
+    if (*saturation > 100)
+        e.reasons.add(Reason::AboveSaturation);
+    return {};
+}
+
 void addUncertainty(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
 {
     // Two readings share calibration and reference errors; only the seating and counting part is halved, and it is not
@@ -267,6 +280,8 @@ Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules
     if (auto ok = dryDensity(input, e); !ok)
         return tl::unexpected(ok.error());
     if (auto ok = reference(input, rules, e); !ok)
+        return tl::unexpected(ok.error());
+    if (auto ok = checkSaturation(input, rules, e); !ok)
         return tl::unexpected(ok.error());
     report(rules, e);
     const bool fromRounded = rules.percentFrom == PercentFrom::RoundedDry;

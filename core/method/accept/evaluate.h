@@ -66,6 +66,7 @@ struct ReferenceInput {
     std::optional<DryDensity> maximumStandardUncertainty;
     std::optional<double> coarseGravity;  ///< bulk oven-dry specific gravity of the retained material
     std::optional<WaterContent> coarseWater;
+    std::optional<double> solidsGravity;  ///< specific gravity of the solids, for the saturation remark only
 };
 
 /// What has still to come before the verdict is final.
@@ -145,6 +146,7 @@ struct Evaluation {
     WaterContent optimum;            ///< after coarse-particle correction
     PercentCompaction compaction;    ///< unrounded chain, or from rounded figures as the rule set says
     Reported reported;
+    std::optional<double> saturationPct;  ///< needs the solids' gravity; above 100 is reported, never clamped
     WindowBounds window;             ///< on the reported optimum
     Outcome outcome = Outcome::Provisional;
     bool densityMet = false;

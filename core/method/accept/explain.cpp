@@ -33,6 +33,7 @@ public:
         dry();
         coarse();
         compaction();
+        saturation();
         judgement();
         uncertainty();
         return std::move(m_steps);
@@ -192,6 +193,14 @@ private:
             shown(m_e.reported.compactionPct, places(m_rules.compaction)) + " %, water content " +
                 shown(m_e.reported.contentPct, places(m_rules.content)) + " %",
             "E29-SCOPE, HARTNELL");
+    }
+
+    void saturation()
+    {
+        if (m_e.saturationPct)
+            add("Saturation", "w Gs / (Gs" + std::string(kTimes) + "water / dry " + "\xE2\x88\x92 1)",
+                "w " + shown(m_e.content.percent(), 2) + " %, Gs " + shown(*m_in.reference.solidsGravity, 3) + ", dry " + density(m_e.dry),
+                shown(*m_e.saturationPct, 1) + " %", "DAS9SI");
     }
 
     static int places(const std::optional<Rounding>& r) { return r ? r->places : 3; }

@@ -139,7 +139,7 @@ SampleInput readSample(JsonObject o)
 
 ReferenceInput readReference(JsonObject o, DensityUnit unit)
 {
-    o.only({"maximum", "optimum_pct", "standard_uncertainty", "coarse_gravity", "coarse_water_content_pct"});
+    o.only({"maximum", "optimum_pct", "standard_uncertainty", "coarse_gravity", "coarse_water_content_pct", "solids_gravity"});
     ReferenceInput r;
     r.maximum = fromUnit<DryDensity>(o.number("maximum"), unit);
     r.optimum = WaterContent::percent(o.number("optimum_pct"));
@@ -149,6 +149,8 @@ ReferenceInput readReference(JsonObject o, DensityUnit unit)
         r.coarseGravity = o.number("coarse_gravity");
     if (o.has("coarse_water_content_pct"))
         r.coarseWater = WaterContent::percent(o.number("coarse_water_content_pct"));
+    if (o.has("solids_gravity"))
+        r.solidsGravity = o.number("solids_gravity");
     return r;
 }
 

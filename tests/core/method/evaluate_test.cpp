@@ -207,6 +207,20 @@ private slots:
         refuses(much, "30");
     }
 
+    void wetterThanSaturationIsRemarkedNotClamped()
+    {
+        TestInput in = readout(140, 14);
+        in.reference.solidsGravity = 2.65;
+        const auto e = evaluate(in, neutral());
+        QVERIFY(e);
+        // S = w Gs / e, e = Gs rho_w / rho_d - 1 [DAS9SI], by hand.
+        const double dry = 140 / 1.14;
+        QVERIFY(std::fabs(*e->saturationPct - 14 * 2.65 / (2.65 * 62.4 / dry - 1)) < 1e-9);
+        QVERIFY(*e->saturationPct > 100);
+        QVERIFY(e->reasons.has(Reason::AboveSaturation));
+        QVERIFY(isRemark(Reason::AboveSaturation));
+    }
+
     void explainShowsFormulaNumbersAndSource()
     {
         TestInput in = counted(3010, 146);
