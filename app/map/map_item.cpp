@@ -239,10 +239,16 @@ MapLook MapItem::look() const
 void MapItem::redrawAll()
 {
     m_furnitureStale = true;
-    viewMoved();
+    markStale();
 }
 
 void MapItem::viewMoved()
+{
+    markStale();
+    emit viewChanged();
+}
+
+void MapItem::markStale()
 {
     m_overlayStale = true;
     const bool covered = !m_overlay.isNull() && m_overlayWindow.pxPerUnit == m_view.pxPerUnit && !m_furnitureStale
@@ -250,15 +256,13 @@ void MapItem::viewMoved()
     if (covered)
         m_settleTimer.start(kSettleMs, this);
     else
-        polish();
+        m_settleTimer.stop();
     if (m_wasSettled) {
         m_wasSettled = false;
         emit settledChanged();
     }
-    emit viewChanged();
-    // Polish follows in either case: symbols move with every step, the overlay only when it must.
+    // Symbols move with every step; the overlay is painted anew only when it must be.
     polish();
-    update();
 }
 
 bool MapItem::isSettled() const

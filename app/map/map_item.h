@@ -151,6 +151,7 @@ private:
 
     void rebuildIndex();
     void viewMoved();
+    void markStale();
     void redrawAll();
     void requestOverlay();
     void takeOverlay(const QImage& image, const MapWindow& window);

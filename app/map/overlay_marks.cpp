@@ -155,6 +155,12 @@ void Marks::rings()
         if (radius >= kLeastRingPx)
             ringWord(ring, centre, radius);
     }
+    // Names keep out of small rings; a large one would leave them no room.
+    for (const MapRing& ring : m_job.scene->rings) {
+        const double radius = ring.radiusMetres / m_job.scene->metresPerUnit * m_job.window.pxPerUnit;
+        if (radius > 0 && radius < 80)
+            m_placer.keepClear(QRectF(at(ring.at) - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius)));
+    }
 }
 
 void Marks::ringWord(const MapRing& ring, QPointF centre, double radius)
@@ -215,10 +221,14 @@ void Marks::pointWords()
     }
 }
 
-/// A place well inside the polygon: the middle of its widest stretch at the height of its centre.
-static QPointF insidePlace(const QPolygonF& polygon)
+struct Stretch {
+    double from;
+    double to;
+};
+
+/// The widest part of the polygon at this height; its whole width where it does not reach.
+static Stretch widestStretch(const QPolygonF& polygon, double y)
 {
-    const double y = polygon.boundingRect().center().y();
     std::vector<double> crossings;
     for (qsizetype i = 0; i < polygon.size(); ++i) {
         const QPointF a = polygon[i];
@@ -227,15 +237,21 @@ static QPointF insidePlace(const QPolygonF& polygon)
             crossings.push_back(a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y()));
     }
     std::sort(crossings.begin(), crossings.end());
-    double best = -1;
-    double x = polygon.boundingRect().center().x();
+    Stretch best{polygon.boundingRect().left(), polygon.boundingRect().right()};
+    double widest = -1;
     for (std::size_t i = 1; i < crossings.size(); i += 2) {
-        if (crossings[i] - crossings[i - 1] > best) {
-            best = crossings[i] - crossings[i - 1];
-            x = (crossings[i] + crossings[i - 1]) / 2;
+        if (crossings[i] - crossings[i - 1] > widest) {
+            widest = crossings[i] - crossings[i - 1];
+            best = {crossings[i - 1], crossings[i]};
         }
     }
-    return {x, y};
+    return best;
+}
+
+static QPointF insidePlace(const QPolygonF& polygon, double y)
+{
+    const Stretch stretch = widestStretch(polygon, y);
+    return {(stretch.from + stretch.to) / 2, y};
 }
 
 void Marks::areaWords()
@@ -251,19 +267,32 @@ void Marks::areaWords()
         if (seen.isEmpty())
             continue;
         const QRectF box = seen.boundingRect();
-        const QPointF place = insidePlace(seen);
-        const double half = QFontMetricsF(font).horizontalAdvance(area.label) / 2;
+        const QPointF place = insidePlace(seen, box.center().y());
         // In the lot if it fits, else beside it; a lot smaller than its name goes without.
         if (box.height() < kLotPx)
             continue;
-        for (const double dy : {0.0, -kLotPx * 1.4, kLotPx * 1.4, -kLotPx * 2.8, kLotPx * 2.8}) {
-            const QPointF inner = place + QPointF(0, dy);
-            if (seen.containsPoint(inner + QPointF(half, 0), Qt::OddEvenFill) && seen.containsPoint(inner - QPointF(half, 0), Qt::OddEvenFill)
-                && m_placer.write(area.label, font, m_look.symbols.ink, inner, 0, {Hang::Centred}))
+        const QRectF word = LabelPlacer::boxOf(area.label, font, QPointF(0, 0), 0, Hang::Centred);
+        const auto fits = [&](QPointF centre) {
+            for (const QPointF& corner : {word.topLeft(), word.topRight(), word.bottomLeft(), word.bottomRight()}) {
+                if (!seen.containsPoint(centre + corner, Qt::OddEvenFill))
+                    return false;
+            }
+            return true;
+        };
+        bool written = false;
+        for (const double dy : {0.0, -1.4, 1.4, -2.8, 2.8, -4.2, 4.2}) {
+            const QPointF centre = insidePlace(seen, place.y() + dy * kLotPx);
+            if (!written && fits(centre))
+                written = m_placer.write(area.label, font, m_look.symbols.ink, centre, 0, {Hang::Centred});
+        }
+        // A narrow lot has its name beside it, left first: stations stand on the right as a rule.
+        for (const double dy : {0.0, -1.4, 1.4, -2.8, 2.8}) {
+            if (written)
                 break;
-            if (half * 2 > box.width()
-                && m_placer.write(area.label, font, m_look.symbols.ink, inner, box.width() / 2 + 8, {Hang::LeftOf, Hang::RightOf}))
-                break;
+            const double y = place.y() + dy * kLotPx;
+            const Stretch stretch = widestStretch(seen, y);
+            written = m_placer.write(area.label, font, m_look.symbols.ink, QPointF(stretch.from, y), 10, {Hang::LeftOf})
+                || m_placer.write(area.label, font, m_look.symbols.ink, QPointF(stretch.to, y), 10, {Hang::RightOf});
         }
     }
 }
@@ -282,10 +311,11 @@ void Marks::stationWords()
             continue;
         const double bearing = station.bearingDegrees * std::numbers::pi / 180;
         const QPointF right(std::cos(bearing), std::sin(bearing));
-        const QPointF anchor = at(station.at) + right * station.labelOffset * m_job.window.pxPerUnit;
-        const bool hangsRight = right.x() * station.labelOffset >= 0;
-        m_placer.write(station.label, font, m_look.ink2, anchor, 8,
-                       {hangsRight ? Hang::RightOf : Hang::LeftOf, hangsRight ? Hang::LeftOf : Hang::RightOf});
+        const QPointF out = right * station.labelOffset * m_job.window.pxPerUnit;
+        const bool hangsRight = out.x() >= 0;
+        // Where its side is taken, the word stands on the other side of the corridor, never in it.
+        if (!m_placer.write(station.label, font, m_look.ink2, at(station.at) + out, 8, {hangsRight ? Hang::RightOf : Hang::LeftOf}))
+            m_placer.write(station.label, font, m_look.ink2, at(station.at) - out, 8, {hangsRight ? Hang::LeftOf : Hang::RightOf});
     }
 }
 
@@ -296,8 +326,8 @@ void paintMarks(QPainter& painter, const OverlayJob& job)
     Marks marks(painter, job);
     marks.stationTicks();
     marks.obstacles();
-    marks.rings();
     marks.pointWords();
+    marks.rings();
     marks.areaWords();
     marks.obstacleWords();
     marks.freeWords();

@@ -62,7 +62,9 @@ void Sheet::stroke(const QPolygonF& line, const QPen& with)
 {
     for (const ClippedRun& run : clipLine(line, m_field)) {
         if (m_imagery) {
-            m_painter.setPen(pen(QColor(255, 255, 255, 200), with.widthF() + 2.4));
+            // Hairlines get a fainter edge, or the edge would read as the line.
+            const bool thin = with.widthF() < 1.3 * m_look.strokeScale;
+            m_painter.setPen(pen(QColor(255, 255, 255, thin ? 110 : 200), with.widthF() + (thin ? 1.2 : 2.4)));
             m_painter.drawPolyline(run.points);
         }
         QPen dashed = with;
@@ -184,11 +186,11 @@ void Sheet::edges()
                 continue;
             for (const MapRun& ring : area.rings) {
                 QPolygonF line = onScreen(ring);
-                if (!line.isEmpty())
+                // Two vertices are a dividing line. A ring runs a little past its start, so that the closing corner is a join too.
+                if (line.size() > 2) {
                     line.append(line.first());
-                // One vertex more makes the closing corner a join like the others.
-                if (line.size() > 2)
                     line.append(line[0] + (line[1] - line[0]) * 0.02);
+                }
                 stroke(line, with);
             }
         }

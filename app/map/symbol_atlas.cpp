@@ -11,7 +11,7 @@ namespace {
 constexpr double kCell = 48; // logical px; the largest member is the bracket square of 40
 constexpr double kClusterRadius = 18;
 constexpr double kFigurePx = 15;
-const QString kGlyphs = QStringLiteral("0123456789kM");
+const QString kGlyphs = QStringLiteral("0123456789kM.");
 
 }  // namespace
 
@@ -74,8 +74,10 @@ std::vector<QRectF> SymbolAtlas::figure(std::uint32_t count) const
     QString text = QString::number(count);
     if (count >= 1000000)
         text = QString::number(count / 1000000) + QLatin1Char('M');
-    else if (count >= 1000)
+    else if (count >= 10000)
         text = QString::number(count / 1000) + QLatin1Char('k');
+    else if (count >= 1000)
+        text = QString::number(count / 1000) + QLatin1Char('.') + QString::number(count / 100 % 10) + QLatin1Char('k');
     std::vector<QRectF> glyphs;
     for (const QChar c : std::as_const(text))
         glyphs.push_back(m_glyphs[static_cast<std::size_t>(kGlyphs.indexOf(c))]);

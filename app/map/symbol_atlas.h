@@ -18,7 +18,8 @@ public:
     QRectF brackets() const { return m_brackets; }
     /// A disc for a count; the second form carries the failure diamond on its shoulder.
     QRectF cluster(std::uint32_t failures) const { return failures == 0 ? m_cluster : m_clusterFail; }
-    /// The figure of a cluster: up to 999, then thousands as "12k", then "M". @return its glyphs from left to right
+    /// The figure of a cluster: up to 999, then "1.2k" to "9.9k", "12k" to "999k", "1M" (cut off, never rounded up). @return its glyphs
+    /// from left to right, four at most
     std::vector<QRectF> figure(std::uint32_t count) const;
     QRectF paper() const { return m_paper; }
     double ratio() const { return m_ratio; }
@@ -27,7 +28,7 @@ public:
 private:
     QImage m_image;
     std::array<QRectF, kPointStateCount> m_states;
-    std::array<QRectF, 12> m_glyphs; ///< 0 to 9, k, M
+    std::array<QRectF, 13> m_glyphs; ///< 0 to 9, k, M, point
     QRectF m_brackets;
     QRectF m_cluster;
     QRectF m_clusterFail;
