@@ -85,11 +85,16 @@ Result<double> radiusFromTangentFt(double tangentFt, double deflectionDeg)
     return tangentFt / std::tan(deflectionDeg / 2 * kRadiansPerDegree);
 }
 
+double leftBetweenCurvesFt(double pi1Ft, double pi2Ft, double tangent1Ft, double tangent2Ft)
+{
+    return pi2Ft - pi1Ft - tangent1Ft - tangent2Ft;
+}
+
 Result<double> tangentBetweenFt(double pi1Ft, double pi2Ft, double tangent1Ft, double tangent2Ft)
 {
     if (!(tangent1Ft >= 0) || !(tangent2Ft >= 0))
         return refused("A tangent must be at least 0; they are " + std::to_string(tangent1Ft) + " and " + std::to_string(tangent2Ft) + ".");
-    const double left = pi2Ft - pi1Ft - tangent1Ft - tangent2Ft;
+    const double left = leftBetweenCurvesFt(pi1Ft, pi2Ft, tangent1Ft, tangent2Ft);
     if (!(left >= 0))
         return refused("The curves overlap: the tangent between them must be at least 0; it is " + std::to_string(left) + ".");
     return left;

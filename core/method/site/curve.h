@@ -56,6 +56,10 @@ CurveStations stationsFromPc(const CurveElements& curve, double pcFt);
 /// @error Refused: T not above 0, I not above 0 and below 180. @source [ROUTE-SHEET]
 Result<double> radiusFromTangentFt(double tangentFt, double deflectionDeg);
 
+/// What is left between two curves, PI2 - PI1 - T1 - T2; below 0 they overlap. For showing by how much; see `tangentBetweenFt`.
+/// @source [COMPUTED]
+double leftBetweenCurvesFt(double pi1Ft, double pi2Ft, double tangent1Ft, double tangent2Ft);
+
 /// Tangent left between two curves: PI2 - PI1 - T1 - T2.
 /// @error Refused: below 0, that is the curves overlap; a T below 0; NaN. @source [COMPUTED]
 Result<double> tangentBetweenFt(double pi1Ft, double pi2Ft, double tangent1Ft, double tangent2Ft);
