@@ -151,6 +151,16 @@ bool meets(double got, const std::string& wanted, double tolerance)
     return std::fabs(got - want) <= allowed * (1 + 1e-9) + 1e-15 * std::fabs(want);
 }
 
+Outcome wrongBeside(const Row& row, double correct)
+{
+    Outcome outcome{"wrong", {{"want_correct", correct}}, {}};
+    // The digits printed are a claim: strictly nearer than half a unit would make it true.
+    const std::string& printed = row.text("printed");
+    if (std::fabs(correct - readNumber(printed)) < halfUnit(printed) * (1 - 1e-9))
+        outcome.objections.push_back("the printed " + printed + " came out, which is known to be wrong");
+    return outcome;
+}
+
 int runFolder(const std::filesystem::path& folder, const std::vector<Topic>& topics, const std::set<std::string>& notYet)
 {
     std::error_code error;

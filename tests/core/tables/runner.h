@@ -41,6 +41,10 @@ struct Tally {
 /// Whether `got` meets the text `wanted` within half a unit of its last printed digit, or within `tolerance` (>= 0).
 bool meets(double got, const std::string& wanted, double tolerance);
 
+/// The outcome of a row of published_but_wrong: `correct` is wanted, and the cell `printed` must not come out, which
+/// is an objection when it does within half a unit of its last digit.
+Outcome wrongBeside(const Row& row, double correct);
+
 /// Runs every *.tsv of `folder` and prints the report. @param notYet topics known to be missing, printed and counted
 /// @return 0 when every row passed; 1 on a failed row, an empty or unreadable table, an unknown topic, an empty folder.
 int runFolder(const std::filesystem::path& folder, const std::vector<Topic>& topics, const std::set<std::string>& notYet);
