@@ -1,4 +1,23 @@
-int main()
+#include "command/verb.h"
+#include "method/core_version.h"
+
+int main(int argc, char** argv)
 {
-    return 2;
+    using namespace groundcount;
+    CLI::App app("Works on field books of Groundcount: records of earthwork density tests, sealed as they were made.", "groundbook");
+    app.set_version_flag("--version", std::string("groundbook ") + kCoreVersion);
+    app.require_subcommand(1);
+    app.footer("Exit status: 0 done, 1 refused or a check with findings, 2 wrong use. Refusals are one sentence on standard\n"
+               "error. \"groundbook VERB --help\" tells more of a verb; docs/command-line.md has examples.\n\n"
+               "A verdict says whether a figure meets the job's specification. The gauge's licence, the local radiation rules\n"
+               "and the manufacturer's instructions govern its use; a licensed professional decides about the work.");
+    int status = command::kDone;
+    command::addEvaluate(app, status);
+    command::addRules(app, status);
+    try {  // CLI11 reports wrong use by exceptions; core throws nothing
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        return app.exit(error) == 0 ? command::kDone : command::kUsage;
+    }
+    return status;
 }
