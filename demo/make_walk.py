@@ -14,6 +14,7 @@ from pathlib import Path
 
 from osgeo import osr
 
+osr.UseExceptions()
 FOLDER = Path(__file__).resolve().parent
 SEED = 20260609
 START_SECOND = 15 * 3600 + 18 * 60 + 40  # 10:18:40 local, UTC - 5 h
@@ -67,9 +68,9 @@ def angle(value, digits, positive, negative):
 def walk():
     scenario = json.loads((FOLDER / "scenario.json").read_text(encoding="utf-8"))
     line = records(scenario, "alignment")[0]["body"]
-    grid, geographic = osr.SpatialReference(), osr.SpatialReference()
+    grid = osr.SpatialReference()
     grid.ImportFromEPSG(records(scenario, "crs")[0]["body"]["epsg"])
-    geographic.CopyFrom(grid.CloneGeogCS())
+    geographic = grid.CloneGeogCS()
     for system in (grid, geographic):
         system.SetAxisMappingStrategy(osr.OAMS_TRADITIONAL_GIS_ORDER)
     to_geographic = osr.CoordinateTransformation(grid, geographic)
