@@ -29,7 +29,8 @@ struct Row {
 /// Rows of a list, with a role per field of Row (named as the field; `rowId` for the id).
 class RowList : public QAbstractListModel {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("Rows come from a view-model.")
     Q_PROPERTY(int count READ count NOTIFY countChanged)
 
 public:

@@ -36,6 +36,21 @@ struct OwnPlace {
     double accuracyMetres = 0;      ///< radius of the circle that is shown
 };
 
+/// The rows of the book as of the last record, read once and shared by the pages.
+struct Snapshot {
+    book::JobRow job;
+    std::vector<book::TestRow> tests;
+    std::vector<book::SiteRow> sites;
+    std::vector<book::GaugeRow> gauges;
+    std::vector<book::StandardCountRow> standardCounts;  ///< of every gauge, oldest first
+    std::vector<book::LotRow> lots;
+    std::vector<book::LiftRow> lifts;
+    std::vector<book::MaterialRow> materials;
+    std::vector<book::ProctorRow> proctors;
+    std::vector<book::PersonRow> people;
+    std::vector<book::ObstacleRow> obstacles;
+};
+
 /// The open book with what every page needs from it: clock, person, gauge in use, rule set, alignment, coordinate system
 /// and own position. Main makes one and hands it to QML as the singleton `Session`; tests make their own.
 class Session : public QObject {
@@ -79,7 +94,8 @@ public:
     /// UTC text of a record to the local clock, for example "6:48".
     QString localTime(const std::string& utc, int offsetMinutes) const;
 
-    const book::JobRow& job() const { return m_job; }
+    const Snapshot& snapshot() const { return m_snapshot; }
+    const book::JobRow& job() const { return m_snapshot.job; }
     const book::PersonRow& person() const { return m_person; }      ///< the technician who is at work
     const std::optional<book::GaugeRow>& gauge() const { return m_gauge; }  ///< the gauge in use
     const method::RuleSet& ruleSet() const { return m_ruleSet; }
@@ -90,8 +106,11 @@ public:
     position::PositionSource* positionSource() const { return m_position.get(); }
     /// Whether the gauge in use may count today; the sentence says what is missing.
     QString gaugeMissing() const { return m_gaugeMissing; }
-    /// Feet of the job's grid per grid unit (1 for ftUS and ft).
-    double metresPerGridUnit() const { return m_job.metresPerGridUnit; }
+    double metresPerGridUnit() const { return m_snapshot.job.metresPerGridUnit; }
+    /// The newest standard count of the gauge in use that was taken today; nullptr when there is none.
+    const book::StandardCountRow* standardToday() const;
+    /// Whether a record's local day is today.
+    bool isToday(const std::string& utc, int offsetMinutes) const;
 
     /// Seals one fact by the person at work, now. On success every page is told by `recordsChanged`.
     /// @param kind, subject, body as docs/record-format.md; amends and reason for an amendment
@@ -121,7 +140,7 @@ private:
     std::unique_ptr<position::PositionSource> m_position;
     QString m_bookName, m_trouble, m_gaugeMissing;
     std::optional<QDateTime> m_clock;
-    book::JobRow m_job;
+    Snapshot m_snapshot;
     book::PersonRow m_person;
     std::optional<book::GaugeRow> m_gauge;
     method::RuleSet m_ruleSet;
