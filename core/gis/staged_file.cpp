@@ -12,6 +12,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr char kMkdtempMark = 'X';  // mkdtemp replaces six of them
+
 // EINVAL: some network file systems have no flush for folders, which is not a failed flush.
 bool flush(const std::string& path)
 {
@@ -59,7 +61,7 @@ Result<StagedFile> StagedFile::beside(const std::string& target)
     for (const char* beside : {"-wal", "-journal"})
         if (fs::exists(target + beside, unknown))
             return refused("The file " + target + " is open in another program (" + name + beside + " lies beside it); close it there first.");
-    std::string folder = target + ".part-XXXXXX";
+    std::string folder = target + ".part-" + std::string(6, kMkdtempMark);
     if (!::mkdtemp(folder.data()))
         return unavailable("Cannot write beside " + target + because());
     return StagedFile(target, folder, (fs::path(folder) / name).string());

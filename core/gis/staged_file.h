@@ -10,7 +10,7 @@ namespace groundcount::gis {
 /// `putInPlace`, a file that stood at the target stays as it was, and nothing is left beside it.
 class StagedFile {
 public:
-    /// Makes a fresh folder "NAME.part-XXXXXX" beside the target, so that the later rename stays on one file system.
+    /// Makes a fresh folder "NAME.part-" and six letters beside the target, so that the later rename stays on one file system.
     /// @param target path of the file to be; its folder must exist
     /// @error Refused: an empty name; a "-wal" or "-journal" beside the target, which shows that another program has it
     ///   open (a rename would pair the new file with the old journal). Unavailable: the folder is missing or read-only.

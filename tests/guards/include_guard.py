@@ -1,0 +1,125 @@
+"""Arrows only point down: each folder includes what the table of docs/architecture.md lets it. Qt headers are looked up in
+Qt's own include folders to learn their module; QML may import the one module, Qt Quick, and Controls as C."""
+import glob
+import re
+import sys
+from functools import lru_cache
+from pathlib import Path
+
+sys.dont_write_bytecode = True
+from shared.guard import files, lines, main
+
+STD = r"[a-z_]+|c[a-z]+"
+BASE = r"tl/expected\.hpp"
+POSIX = r"(?:sys/\w+|unistd|fcntl|dirent)\.h"
+GDAL = r"(?:ogr|gdal|cpl)\w*\.h|geos_c\.h"
+IMPURE = r"fstream|filesystem|iostream|locale|clocale|thread|mutex|shared_mutex|future|condition_variable|ctime|chrono"
+CORE = ["method", "book", "gis", "share"]
+
+# folder: (allowed project folders, allowed <system> headers, allowed Qt modules, forbidden <system> headers)
+TABLE = {
+    "core/method/rules": (["method"], rf"{STD}|{BASE}|boost/(?:math|multiprecision)/.*|nlohmann/.*", [], IMPURE),
+    "core/method": (["method"], rf"{STD}|{BASE}|boost/(?:math|multiprecision)/.*", [], IMPURE),
+    "core/book": (["method", "book"], rf"{STD}|{BASE}|{POSIX}|sqlite3\.h|sodium(?:/\w+)?\.h|nlohmann/.*", [], "$^"),
+    "core/gis": (["method", "book", "gis"], rf"{STD}|{BASE}|{POSIX}|{GDAL}", [], "$^"),
+    "core/share": (["method", "book", "gis", "share"], rf"{STD}|{BASE}|{POSIX}|libpq-fe\.h|nlohmann/.*", [], "$^"),
+    "app/view": (CORE + ["view"], rf"{STD}|{BASE}|nlohmann/.*", ["Core", "Qml"], "$^"),
+    "app/position": (["method", "position"], STD, ["Core", "Positioning"], "$^"),
+    "app/map": (CORE + ["map"], STD, ["Core", "Gui", "Qml", "Quick"], "$^"),
+    "app/paper": (CORE + ["paper"], STD, ["Core", "Gui"], "$^"),
+    "app/command": (CORE + ["paper", "command"], rf"{STD}|{BASE}|{POSIX}|CLI/.*|nlohmann/.*", ["Core", "Gui"], "$^"),
+    "qml": (["view", "map", "paper", "parts", "pages", "theme"], STD, ["Core", "Gui", "Qml", "Quick"], "$^"),
+}
+# Steps beyond the table, each with its reason. One that nothing uses any more fails.
+SETTLED = [
+    ("core/method/soil/*.cpp", "Eigen/Dense", "least squares of the compaction curve; pure arithmetic, header only"),
+    ("core/gis/geodesy.cpp", "geodesic.h", "geodesic lines of PROJ, which OGR does not pass on"),
+    ("core/gis/projection.cpp", "proj.h", "convergence and scale of PROJ, which OGR does not pass on"),
+    ("app/position/position_source.cpp", "QTcpSocket", "a receiver on the local network"),
+    ("app/position/location_permission.cpp", "QPermissions", "Qt Core from 6.5 on, not in the Qt of the reference system"),
+    ("app/view/fonts.cpp", "QFont", "loads the shipped fonts before the first page"),
+    ("app/view/fonts.cpp", "QFontDatabase", "loads the shipped fonts before the first page"),
+    ("app/view/fonts.cpp", "QGuiApplication", "loads the shipped fonts before the first page"),
+]
+INCLUDE = re.compile(r'^\s*#\s*include\s*(?:<([^>]+)>|"([^"]+)")')
+IMPORT = re.compile(r"^\s*import\s+(.+?)\s*(?://.*)?$")
+QML = re.compile(r"Groundcount(?:\.\w+)*|QtQuick(?:\.(?:Layouts|Window|Shapes))?|QtQuick\.Controls(?:\.\w+)? as C")
+QT_FOLDERS = "/usr/include/*/qt6 /usr/include/qt6 /opt/*/include/qt6".split()
+
+
+@lru_cache(maxsize=None)
+def qt_module(header):
+    if "/" in header:
+        return header.split("/")[0].removeprefix("Qt")
+    for folder in QT_FOLDERS:
+        for found in sorted(glob.glob(f"{folder}/Qt*/{header}")):
+            return Path(found).parent.name.removeprefix("Qt")
+    return None
+
+
+def layer_of(name):
+    return max((folder for folder in TABLE if name.startswith(folder + "/")), key=len, default=None)
+
+
+def wrong(name, layer, system, own):
+    """Why this include is not allowed, or None."""
+    folders, headers, modules, forbidden = TABLE[layer]
+    if own is not None:
+        above = own.split("/")[0] if "/" in own else None
+        return None if above is None or above in folders else f"{layer} may not include {above}/"
+    if re.match(r"Q(?:t|[A-Z])", system):
+        module = qt_module(system)
+        return None if module in modules else f"{layer} may not include Qt {module or '(module of ' + system + ' not found)'}"
+    if re.fullmatch(forbidden, system):
+        return f"{layer} must stay free of <{system}>"
+    return None if re.fullmatch(headers, system) else f"{layer} may not include <{system}>"
+
+
+def check(root):
+    problems, counts, used = [], {"includes": 0, "imports": 0}, set()
+    for path in files(root, ["core", "app", "qml"], {".h", ".cpp"}):
+        name = path.relative_to(root).as_posix()
+        layer = layer_of(name)
+        if layer is None:
+            if name != "app/main.cpp":
+                problems.append(f"{name}: stands in no folder of the table")
+            continue
+        for number, line in enumerate(lines(path), 1):
+            match = INCLUDE.match(line)
+            if not match:
+                continue
+            counts["includes"] += 1
+            why = wrong(name, layer, *match.groups())
+            header = match.group(1) or match.group(2)
+            step = next((one for one in SETTLED if why and header == one[1] and Path(name).match(one[0])), None)
+            if step:
+                used.add(step)
+            elif why:
+                problems.append(f"{name}:{number}: {why} ({header})")
+    for path in files(root, ["qml"], {".qml"}):
+        for number, line in enumerate(lines(path), 1):
+            match = IMPORT.match(line)
+            if match:
+                counts["imports"] += 1
+                if not QML.fullmatch(match.group(1)):
+                    problems.append(f"{path.relative_to(root).as_posix()}:{number}: may not import {match.group(1)}")
+    if (Path(root) / "CMakeLists.txt").exists():
+        problems += [f"{one[0]}: the settled step to {one[1]} is not used any more" for one in SETTLED if one not in used]
+    return problems, counts
+
+
+GOOD = {"core/method/a.h": '#include "method/b.h"\n#include <cmath>\n#include <boost/math/tools/x.hpp>\n', "core/method/rules/a.cpp": "#include <nlohmann/json.hpp>\n",
+        "core/book/a.cpp": '#include <sqlite3.h>\n#include "method/a.h"\n', "core/gis/a.cpp": '#include <ogr_api.h>\n#include "book/a.h"\n',
+        "app/view/a.h": '#include <QObject>\n#include <QString>\n#include "book/a.h"\n', "app/main.cpp": '#include <QQuickView>\n',
+        "app/paper/a.cpp": "#include <QPainter>\n", "qml/A.qml": "import QtQuick\nimport QtQuick.Controls.Basic as C\nimport Groundcount\n"}
+PLANTS = [("core/method/b.h", "#include <QString>"), ("core/method/b.h", '#include "book/a.h"'), ("core/method/b.cpp", "#include <fstream>"),
+          ("core/method/b.cpp", "#include <chrono>"), ("core/method/b.cpp", "#include <ogr_api.h>"), ("core/method/b.cpp", "#include <nlohmann/json.hpp>"),
+          ("core/book/b.cpp", "#include <libpq-fe.h>"), ("core/book/b.cpp", '#include "gis/a.h"'), ("core/book/b.cpp", "# include <QFile>"),
+          ("core/gis/b.cpp", "#include <QPointF>"), ("core/gis/b.cpp", '#include "share/a.h"'), ("core/gis/b.cpp", "#include <libpq-fe.h>"),
+          ("core/share/b.cpp", "#include <QObject>"), ("core/share/b.cpp", '#include "view/a.h"'), ("core/new/b.cpp", "#include <cmath>"),
+          ("app/view/b.cpp", "#include <QQuickItem>"), ("app/view/b.cpp", "#include <gdal_priv.h>"), ("app/view/b.cpp", '#include "map/a.h"'),
+          ("app/position/b.cpp", '#include "view/a.h"'), ("app/position/b.cpp", '#include "book/a.h"'), ("app/map/b.cpp", '#include "view/a.h"'),
+          ("app/map/b.cpp", "#include <QGeoPositionInfo>"), ("app/paper/b.cpp", "#include <QQuickItem>"), ("app/command/b.cpp", "#include <QQuickItem>"),
+          ("app/command/b.cpp", '#include "view/a.h"'), ("qml/parts/b.cpp", '#include "book/a.h"'), ("qml/B.qml", "import QtPositioning"),
+          ("qml/B.qml", "import QtQuick.Controls"), ("qml/B.qml", "import QtQuick.Controls.Basic"), ("qml/B.qml", 'import "tools.js" as T')]
+main(check, GOOD, PLANTS)
