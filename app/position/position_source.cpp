@@ -1,0 +1,198 @@
+#include "position/position_source.h"
+
+#include <QGeoPositionInfoSource>
+#include <QTcpSocket>
+
+#include <cmath>
+#include <utility>
+
+namespace groundcount::position {
+namespace {
+
+constexpr int kLostAfterMs = 5000;   // common practice, no source: five missed epochs of a slow receiver
+constexpr int kReconnectMs = 2000;
+constexpr qsizetype kMostSpanLines = 4000;
+
+}  // namespace
+
+PositionSource::PositionSource(QObject* parent) : QObject(parent)
+{
+    qRegisterMetaType<Fix>();
+    m_lostTimer.setSingleShot(true);
+    m_lostTimer.setInterval(kLostAfterMs);
+    connect(&m_lostTimer, &QTimer::timeout, this, [this] {
+        if (m_state == State::Live || m_state == State::Frozen)
+            drop(tr("No position for %1 s.").arg(m_lostTimer.interval() / 1000));
+    });
+    m_reconnectTimer.setSingleShot(true);
+    m_reconnectTimer.setInterval(kReconnectMs);
+    connect(&m_reconnectTimer, &QTimer::timeout, this, &PositionSource::connectTcp);
+}
+
+PositionSource::~PositionSource()
+{
+    close();
+}
+
+void PositionSource::close()
+{
+    m_reconnectTimer.stop();
+    m_lostTimer.stop();
+    if (m_device)
+        m_device->disconnect(this);
+    m_device.clear();
+    if (m_socket)
+        m_socket->disconnect(this);
+    m_socket.reset();
+    m_replay.reset();
+    m_receiver.reset();
+    m_nmea.reset();
+    m_feed.discard();
+    m_span.clear();
+    m_last.reset();
+    m_watch.restart();
+    setState(State::None);
+}
+
+void PositionSource::openSentences()
+{
+    m_nmea = std::make_unique<NmeaSource>(&m_feed);
+    connect(m_nmea.get(), &NmeaSource::fixed, this, &PositionSource::take);
+    connect(m_nmea.get(), &NmeaSource::noFix, this, &PositionSource::trouble);
+    connect(m_nmea.get(), &NmeaSource::sentenceRefused, this, &PositionSource::trouble);
+    m_nmea->startUpdates();
+}
+
+Result<void> PositionSource::openFile(const QString& path, double speed)
+{
+    close();
+    openSentences();
+    m_replay = std::make_unique<ReplayFeed>(&m_feed);
+    connect(m_replay.get(), &ReplayFeed::finished, this, &PositionSource::finished);
+    const auto started = m_replay->start(path, speed);
+    if (!started)
+        close();
+    return started;
+}
+
+Result<void> PositionSource::openTcp(const QString& host, quint16 port)
+{
+    close();
+    if (host.isEmpty() || port == 0)
+        return refused("A receiver needs a host and a port from 1 to 65535; given are \"" + host.toStdString() + "\" and "
+                       + std::to_string(port) + ".");
+    m_host = host;
+    m_port = port;
+    openSentences();
+    m_socket = std::make_unique<QTcpSocket>();
+    m_socket->setReadBufferSize(64 * 1024);
+    connect(m_socket.get(), &QTcpSocket::readyRead, this, [this] { m_feed.push(m_socket->readAll()); });
+    connect(m_socket.get(), &QTcpSocket::disconnected, this, [this] {
+        drop(tr("The receiver at %1 hung up.").arg(m_host));
+        m_reconnectTimer.start();
+    });
+    connect(m_socket.get(), &QTcpSocket::errorOccurred, this, [this](QAbstractSocket::SocketError error) {
+        // A hang-up is told by `disconnected`.
+        if (error == QAbstractSocket::RemoteHostClosedError)
+            return;
+        emit trouble(tr("The receiver at %1 cannot be reached: %2.").arg(m_host, m_socket->errorString()));
+        m_reconnectTimer.start();
+    });
+    connectTcp();
+    return {};
+}
+
+void PositionSource::connectTcp()
+{
+    if (!m_socket)
+        return;
+    m_socket->abort();
+    m_socket->connectToHost(m_host, m_port, QIODevice::ReadOnly);
+}
+
+Result<void> PositionSource::openDevice(QIODevice* device)
+{
+    close();
+    if (!device || !device->isReadable())
+        return refused("The line to the receiver must be open for reading; it is not.");
+    m_device = device;
+    openSentences();
+    connect(device, &QIODevice::readyRead, this, [this] { m_feed.push(m_device->readAll()); });
+    connect(device, &QIODevice::aboutToClose, this, [this] { drop(tr("The line to the receiver was closed.")); });
+    connect(device, &QObject::destroyed, this, [this] { drop(tr("The line to the receiver is gone.")); });
+    m_feed.push(device->readAll());
+    return {};
+}
+
+Result<void> PositionSource::openReceiver()
+{
+    close();
+    m_receiver.reset(QGeoPositionInfoSource::createDefaultSource(nullptr));
+    if (!m_receiver)
+        return unavailable("This device has no position receiver that the app can use.");
+    connect(m_receiver.get(), &QGeoPositionInfoSource::positionUpdated, this, &PositionSource::takeReceiver);
+    connect(m_receiver.get(), &QGeoPositionInfoSource::errorOccurred, this, [this](QGeoPositionInfoSource::Error error) {
+        if (error == QGeoPositionInfoSource::AccessError)
+            drop(tr("The app may not use this device's position. Allow it in the device's settings."));
+        else if (error != QGeoPositionInfoSource::NoError)
+            drop(tr("This device's receiver gives no position."));
+    });
+    m_permission.ask(this, [this](LocationPermission::Answer answer) {
+        if (answer == LocationPermission::Answer::Denied)
+            emit trouble(tr("The app may not use this device's position. Allow it in the device's settings."));
+        else if (m_receiver)
+            m_receiver->startUpdates();
+    });
+    return {};
+}
+
+void PositionSource::takeReceiver(const QGeoPositionInfo& info)
+{
+    if (!info.isValid())
+        return;
+    Fix fix;
+    fix.latitude = info.coordinate().latitude();
+    fix.longitude = info.coordinate().longitude();
+    fix.quality = 1;
+    fix.qualityWord = tr("phone");
+    fix.utc = info.timestamp().toUTC().time();
+    fix.utcDate = info.timestamp().toUTC().date();
+    const double accuracy = info.attribute(QGeoPositionInfo::HorizontalAccuracy);
+    if (info.hasAttribute(QGeoPositionInfo::HorizontalAccuracy) && accuracy > 0)
+        fix.sigmaNorthM = fix.sigmaEastM = accuracy / std::sqrt(2.0);
+    if (info.hasAttribute(QGeoPositionInfo::Direction) && std::isfinite(info.attribute(QGeoPositionInfo::Direction)))
+        fix.courseDegrees = info.attribute(QGeoPositionInfo::Direction);
+    take(fix);
+}
+
+void PositionSource::take(Fix fix)
+{
+    m_watch.judge(fix);
+    m_span += fix.raw;
+    if (m_span.size() > kMostSpanLines)
+        m_span.remove(0, m_span.size() - kMostSpanLines);
+    m_last = fix;
+    // A frozen receiver does not put the clock back: it counts as lost when it stays frozen.
+    if (!fix.frozen)
+        m_lostTimer.start();
+    setState(fix.frozen ? State::Frozen : State::Live);
+    emit fixed(fix);
+}
+
+void PositionSource::setState(State state)
+{
+    if (m_state == state)
+        return;
+    m_state = state;
+    emit stateChanged(state);
+}
+
+void PositionSource::drop(const QString& what)
+{
+    m_lostTimer.stop();
+    if (m_state != State::None)
+        setState(State::Lost);
+    emit trouble(what);
+}
+
+}  // namespace groundcount::position
