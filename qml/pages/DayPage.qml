@@ -1,14 +1,120 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Groundcount
 
-Item {
+// The technician's sheet for today: may I test, where next, what waits, how did it go.
+FocusScope {
+    id: root
+
     objectName: "dayPage"
 
-    PageHead {
-        x: Theme.margin
-        y: Theme.gap2
-        width: parent.width - 2 * Theme.margin
-        title: qsTr("Day")
-        subtitle: qsTr("No field book is open.")
+    DayView {
+        id: day
+        session: Session
+    }
+    Flickable {
+        anchors.fill: parent
+        anchors.bottomMargin: foot.height
+        contentHeight: sheet.implicitHeight + Theme.gap5
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+
+        Column {
+            id: sheet
+            x: Theme.margin
+            y: Theme.gap3
+            width: parent.width - 2 * Theme.margin
+
+            PageHead {
+                width: parent.width
+                title: day.title
+                subtitle: day.place
+            }
+            Body {
+                objectName: "trouble"
+                visible: Session.trouble !== ""
+                width: parent.width
+                bottomPadding: Theme.gap2
+                text: Session.trouble
+                color: Theme.fail
+            }
+            Body {
+                objectName: "emptyText"
+                visible: !day.hasJob
+                width: parent.width
+                topPadding: Theme.gap3
+                text: day.emptyText
+            }
+            GaugeCard {
+                visible: day.hasJob
+                width: parent.width
+                name: day.gaugeName
+                mark: day.gaugeMark
+                standing: day.gaugeStanding
+                missing: day.gaugeMissing
+                papers: day.gaugePapers
+                counts: day.counts
+            }
+            SectionHead {
+                visible: day.hasJob
+                width: parent.width
+                title: qsTr("Owed here today")
+                count: day.owedText
+            }
+            Body {
+                visible: day.hasJob && day.owed.count === 0
+                width: parent.width
+                height: 40
+                color: Theme.ink2
+                text: qsTr("Nothing owed.")
+            }
+            RowColumn {
+                width: parent.width
+                rows: day.owed
+                onPicked: rowId => Desk.startAt(rowId)
+            }
+            SectionHead {
+                visible: day.waiting.count > 0
+                width: parent.width
+                title: qsTr("Waiting")
+                count: day.waiting.count
+            }
+            RowColumn {
+                width: parent.width
+                rows: day.waiting
+                onPicked: rowId => Desk.openTest(rowId)
+            }
+            SectionHead {
+                visible: day.hasJob
+                width: parent.width
+                title: qsTr("Results")
+                count: day.results.count
+            }
+            RowColumn {
+                width: parent.width
+                rows: day.results
+                onPicked: rowId => Desk.openTest(rowId)
+            }
+        }
+    }
+    ActFoot {
+        id: foot
+        width: parent.width
+        anchors.bottom: parent.bottom
+
+        PrimaryButton {
+            objectName: "startTest"
+            visible: day.canStart
+            width: parent.width
+            text: day.startText
+            onClicked: Desk.start()
+        }
+        NotYetButton {
+            objectName: "startTestNotYet"
+            visible: !day.canStart
+            width: parent.width
+            reason: day.startText
+        }
     }
 }

@@ -1,14 +1,120 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Groundcount
 
-Item {
+// Owed and done: the lots, and inside one its lifts as built, what is open, its tests.
+FocusScope {
+    id: root
+
+    property bool wide: false
+    readonly property bool inside: page.chosenLot !== ""
+
     objectName: "lotsPage"
 
-    PageHead {
-        x: Theme.margin
-        y: Theme.gap2
-        width: parent.width - 2 * Theme.margin
-        title: qsTr("Lots")
-        subtitle: qsTr("No field book is open.")
+    LotsView {
+        id: page
+        session: Session
+    }
+    Flickable {
+        id: list
+        objectName: "lotList"
+        visible: root.wide || !root.inside
+        width: root.wide ? 412 : parent.width
+        height: parent.height
+        contentHeight: listColumn.implicitHeight + Theme.gap6
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+
+        Column {
+            id: listColumn
+            x: Theme.margin
+            y: Theme.gap3
+            width: parent.width - 2 * Theme.margin
+            PageHead {
+                width: parent.width
+                title: qsTr("Lots")
+                subtitle: page.summary
+            }
+            Rule {
+                width: parent.width
+            }
+            Body {
+                objectName: "lotsEmpty"
+                visible: page.lots.count === 0
+                width: parent.width
+                topPadding: Theme.gap3
+                text: qsTr("No lots in this book yet.")
+            }
+            RowColumn {
+                width: parent.width
+                rows: page.lots
+                chosenId: root.wide ? page.chosenLot : ""
+                onPicked: rowId => page.chosenLot = rowId
+            }
+        }
+    }
+    Rectangle {
+        visible: root.wide
+        x: 412
+        width: Theme.hairWidth
+        height: parent.height
+        color: Theme.ink
+    }
+    Flickable {
+        objectName: "lotDetail"
+        visible: root.inside
+        x: root.wide ? 413 : 0
+        width: Math.min(parent.width - x, 640)
+        height: parent.height
+        contentHeight: detail.implicitHeight + Theme.gap6
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+
+        Column {
+            id: detail
+            x: Theme.margin
+            y: Theme.gap3
+            width: parent.width - 2 * Theme.margin
+            PageHead {
+                width: parent.width
+                hasBack: !root.wide
+                title: page.lotTitle
+                context: page.lotContext
+                onBack: page.chosenLot = ""
+            }
+            Body {
+                width: parent.width
+                bottomPadding: Theme.gap3
+                color: Theme.ink2
+                text: page.requirement
+            }
+            LiftGrid {
+                width: parent.width
+                columns: page.columns
+                lifts: page.lifts
+            }
+            SectionHead {
+                visible: page.failures.count > 0
+                width: parent.width
+                title: qsTr("Open failures")
+                count: page.failures.count
+            }
+            RowColumn {
+                width: parent.width
+                rows: page.failures
+                onPicked: rowId => Desk.retest(rowId)
+            }
+            SectionHead {
+                width: parent.width
+                title: qsTr("Tests")
+                count: page.tests.count
+            }
+            RowColumn {
+                width: parent.width
+                rows: page.tests
+                onPicked: rowId => Desk.openTest(rowId)
+            }
+        }
     }
 }

@@ -1,14 +1,161 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Groundcount
 
-Item {
+// Where it was tested and what is missing: the map with lift picker, legend and the thing that was touched.
+FocusScope {
+    id: root
+
+    property bool wide: false
+
     objectName: "mapPage"
 
-    PageHead {
-        x: Theme.margin
-        y: Theme.gap2
-        width: parent.width - 2 * Theme.margin
-        title: qsTr("Map")
-        subtitle: qsTr("No field book is open.")
+    MapView {
+        id: page
+        session: Session
+    }
+    Item {
+        id: head
+        width: parent.width
+        height: headWords.implicitHeight + Theme.gap3 + Theme.gap2
+        PageHead {
+            id: headWords
+            x: Theme.margin
+            y: Theme.gap3
+            width: parent.width - 2 * Theme.margin
+            title: page.title
+            subtitle: page.subtitle
+        }
+        Rule {
+            width: parent.width
+            anchors.bottom: parent.bottom
+        }
+    }
+    GroundMap {
+        id: ground
+        objectName: "groundMap"
+        anchors.top: head.bottom
+        anchors.bottom: card.visible ? card.top : legend.visible ? legend.top : parent.bottom
+        width: parent.width
+        clip: true
+        focus: true
+        source: page.source
+        lift: page.lift
+        chosenId: page.chosenId
+        ownEast: Session.ownEast - page.originEast
+        ownNorth: Session.ownNorth - page.originNorth
+        ownAccuracyMetres: Session.ownAccuracyMetres
+        ownLabel: Session.ownLabel
+        ink: Theme.ink
+        ink2: Theme.ink2
+        paper: Theme.paper
+        hair: Theme.hair
+        pass: Theme.pass
+        fail: Theme.fail
+        bodyWeight: Theme.body
+        strongWeight: Theme.strong
+        decidingWeight: Theme.deciding
+        scaleBarInset: Qt.point(100, 20)
+        Accessible.role: Accessible.Graphic
+        Accessible.name: page.title + ", " + page.subtitle
+        onPicked: id => page.choose(id)
+        onTappedAt: (east, north) => page.touch(east, north)
+        onHeldAt: (east, north) => page.touch(east, north)
+    }
+    Body {
+        objectName: "mapEmpty"
+        visible: !page.hasContent
+        anchors.centerIn: ground
+        text: qsTr("Nothing to draw yet.")
+    }
+    LiftPicker {
+        anchors.top: ground.top
+        anchors.right: parent.right
+        anchors.margins: Theme.gap4
+        lift: page.liftText
+        canGoUp: page.canGoUp
+        canGoDown: page.canGoDown
+        onUp: page.goUp()
+        onDown: page.goDown()
+    }
+    Column {
+        anchors.bottom: ground.bottom
+        anchors.right: parent.right
+        anchors.margins: Theme.gap4
+        spacing: Theme.gap2
+        MapButton {
+            objectName: "legendButton"
+            glyph: Glyph.Layers
+            text: qsTr("Legend")
+            onClicked: legend.open = !legend.open
+        }
+        MapButton {
+            objectName: "locateButton"
+            glyph: Glyph.Locate
+            text: qsTr("Show where I am")
+            onClicked: ground.centreOnOwn() || ground.fitAll()
+        }
+    }
+    Body {
+        objectName: "touchedText"
+        visible: page.touchedText !== ""
+        anchors.left: ground.left
+        anchors.bottom: ground.bottom
+        anchors.margins: Theme.gap3
+        text: page.touchedText
+        font.weight: Theme.strong
+    }
+    MapLegend {
+        id: legend
+        property bool open: false
+        visible: open && !card.visible
+        width: parent.width
+        anchors.bottom: parent.bottom
+        onClosed: open = false
+    }
+    Rectangle {
+        id: card
+        objectName: "mapCard"
+        visible: page.chosenId !== ""
+        width: parent.width
+        height: visible ? cardColumn.implicitHeight + Theme.gap4 : 0
+        anchors.bottom: parent.bottom
+        color: Theme.paper
+        Rule {
+            width: parent.width
+        }
+        Column {
+            id: cardColumn
+            x: Theme.margin
+            y: Theme.gap2
+            width: parent.width - 2 * Theme.margin
+            spacing: Theme.gap2
+            ListRow {
+                width: parent.width
+                mark: page.chosenMark
+                title: page.chosenTitle
+                second: page.chosenText
+                figure: page.chosenFigure
+                ruled: false
+            }
+            Row {
+                width: parent.width
+                spacing: Theme.gap3
+                SecondaryButton {
+                    objectName: "cardClose"
+                    width: (parent.width - Theme.gap3) / 2
+                    text: qsTr("Close")
+                    onClicked: page.choose("")
+                }
+                SecondaryButton {
+                    objectName: "cardOpen"
+                    visible: page.chosenIsTest || page.chosenMark === Mark.Owed
+                    width: (parent.width - Theme.gap3) / 2
+                    text: page.chosenIsTest ? qsTr("Open the test") : qsTr("Start a test here")
+                    onClicked: page.chosenIsTest ? Desk.openTest(page.chosenId) : Desk.startAt(page.chosenId)
+                }
+            }
+        }
     }
 }

@@ -56,8 +56,8 @@ Column {
         font.weight: Theme.strong
         textFormat: Text.PlainText
         wrapMode: Text.WordWrap
-        lineHeightMode: Text.FixedHeight
-        lineHeight: Theme.lineTitle
+        topPadding: Theme.gap1
+        bottomPadding: Theme.gap1
     }
     Repeater {
         id: lines

@@ -15,7 +15,7 @@ Item {
     signal linkActivated
 
     objectName: "pageHead"
-    implicitHeight: subtitle === "" ? 56 : 30 * Theme.textScale + 36 * Theme.textScale
+    implicitHeight: subtitle === "" ? 56 : 66 * Theme.textScale
 
     Pressable {
         id: backTarget
@@ -43,14 +43,13 @@ Item {
         anchors.rightMargin: Theme.gap2
         anchors.verticalCenter: root.subtitle === "" ? parent.verticalCenter : undefined
         anchors.top: root.subtitle === "" ? undefined : parent.top
+        anchors.topMargin: Theme.gap1
         text: root.title
         color: Theme.ink
         font.pixelSize: Theme.sizeTitle
         font.weight: Theme.strong
         textFormat: Text.PlainText
         elide: Text.ElideRight
-        lineHeightMode: Text.FixedHeight
-        lineHeight: Theme.lineTitle
         Accessible.role: Accessible.Heading
         Accessible.name: text
     }
@@ -59,13 +58,14 @@ Item {
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.top: titleText.bottom
-        anchors.topMargin: 2
+        anchors.topMargin: Theme.gap1
         text: root.subtitle
     }
     Column {
         id: side
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
+        spacing: Theme.gap1
         Caption {
             anchors.right: parent.right
             visible: text !== ""

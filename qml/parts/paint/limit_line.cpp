@@ -167,19 +167,22 @@ QList<qreal> placeLabels(const QList<qreal>& centres, const QList<qreal>& widths
     for (qsizetype i = 0; i < centres.size(); ++i) {
         lefts << std::max(0.0, std::min(centres[i] - widths[i] / 2, width - widths[i]));
     }
-    // Two neighbours that meet give way by half each; a few rounds settle a row of four, then the ends are kept inside.
+    // Two neighbours that meet give way by half each; eight rounds bring a row of four near its middle.
     for (int round = 0; round < 8; ++round) {
         for (qsizetype i = 1; i < lefts.size(); ++i) {
             const qreal overlap = lefts[i - 1] + widths[i - 1] + gap - lefts[i];
             if (overlap > 0) {
-                lefts[i - 1] = std::max(0.0, lefts[i - 1] - overlap / 2);
-                lefts[i] = std::max(lefts[i - 1] + widths[i - 1] + gap, lefts[i]);
+                lefts[i - 1] -= overlap / 2;
+                lefts[i] += overlap / 2;
             }
         }
-        for (qsizetype i = lefts.size(); i-- > 0;) {
-            const qreal limit = i + 1 < lefts.size() ? lefts[i + 1] - gap : width;
-            lefts[i] = std::max(0.0, std::min(lefts[i], limit - widths[i]));
-        }
+    }
+    // Then exactly: leftwards from the right edge, rightwards from the left, which has the last word.
+    for (qsizetype i = lefts.size(); i-- > 0;) {
+        lefts[i] = std::min(lefts[i], (i + 1 < lefts.size() ? lefts[i + 1] - gap : width) - widths[i]);
+    }
+    for (qsizetype i = 0; i < lefts.size(); ++i) {
+        lefts[i] = std::max(lefts[i], i > 0 ? lefts[i - 1] + widths[i - 1] + gap : 0.0);
     }
     return lefts;
 }

@@ -29,8 +29,8 @@ void LotStripItem::paint(QPainter* painter)
     const qreal size = 20;
     for (qsizetype i = 0; i < std::min({m_marks.size(), m_along.size(), m_across.size()}); ++i) {
         // A symbol near an edge stays whole: its place is read to the sublot, not to the pixel.
-        const qreal x = std::clamp(frame.left() + m_along[i] * frame.width(), frame.left() + size / 2, frame.right() - size / 2);
-        const qreal y = std::clamp(frame.top() + m_across[i] * frame.height(), frame.top() + size / 2, frame.bottom() - size / 2);
+        const qreal x = std::clamp(frame.left() + m_along[i] * frame.width(), frame.left() + size / 2 + 2, frame.right() - size / 2 - 2);
+        const qreal y = std::clamp(frame.top() + m_across[i] * frame.height(), frame.top() + size / 2 + 2, frame.bottom() - size / 2 - 2);
         drawMark(*painter, static_cast<view::Mark>(m_marks[i]), QRectF(x - size / 2, y - size / 2, size, size), palette(), Ground::Plain);
     }
 }

@@ -1,0 +1,25 @@
+import QtQuick
+import Groundcount
+
+// A square control that lies on the map: icon only, its word is the accessible name.
+Pressable {
+    id: root
+
+    required property int glyph
+
+    objectName: "mapButton"
+    width: 60
+    height: 60
+    ground: Theme.paper
+    edgeWidth: Theme.ruleWidth
+    Accessible.name: text
+
+    contentItem: Item {
+        Icon {
+            anchors.centerIn: parent
+            glyph: root.glyph
+            width: 28
+            height: 28
+        }
+    }
+}

@@ -1,0 +1,87 @@
+// What the command line asks for, and the window that comes of it.
+#include "view/ui_start.h"
+
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTest>
+
+using groundcount::ui::readArguments;
+using groundcount::ui::StartOptions;
+
+class StartTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void takesEveryOption()
+    {
+        const auto options = readArguments({QStringLiteral("groundcount"), QStringLiteral("--book"), QStringLiteral("a.fieldbook"), QStringLiteral("--size"),
+                                            QStringLiteral("1280x800"), QStringLiteral("--theme"), QStringLiteral("sun"), QStringLiteral("--place"),
+                                            QStringLiteral("lots"), QStringLiteral("--at"), QStringLiteral("2026-06-09T10:12:00Z"),
+                                            QStringLiteral("--screenshot"), QStringLiteral("a.png")});
+        QVERIFY2(options.has_value(), options ? "" : options.error().what.c_str());
+        QCOMPARE(options->book, QStringLiteral("a.fieldbook"));
+        QCOMPARE(options->size, QSize(1280, 800));
+        QCOMPARE(options->theme, QStringLiteral("sun"));
+        QCOMPARE(options->place, QStringLiteral("lots"));
+        QCOMPARE(options->screenshot, QStringLiteral("a.png"));
+        QCOMPARE(options->at->toUTC().time(), QTime(10, 12));
+    }
+
+    void refusesWhatItCannotRead_data()
+    {
+        QTest::addColumn<QStringList>("arguments");
+        QTest::newRow("size too small") << QStringList{QStringLiteral("--size"), QStringLiteral("300x600")};
+        QTest::newRow("size not a size") << QStringList{QStringLiteral("--size"), QStringLiteral("wide")};
+        QTest::newRow("theme unknown") << QStringList{QStringLiteral("--theme"), QStringLiteral("night")};
+        QTest::newRow("place unknown") << QStringList{QStringLiteral("--place"), QStringLiteral("home")};
+        QTest::newRow("time unreadable") << QStringList{QStringLiteral("--at"), QStringLiteral("noon")};
+        QTest::newRow("replay missing") << QStringList{QStringLiteral("--replay"), QStringLiteral("/nowhere/log.nmea")};
+        QTest::newRow("stray word") << QStringList{QStringLiteral("a.fieldbook")};
+        QTest::newRow("option unknown") << QStringList{QStringLiteral("--colour")};
+    }
+
+    void refusesWhatItCannotRead()
+    {
+        QFETCH(QStringList, arguments);
+        const auto options = readArguments(QStringList{QStringLiteral("groundcount")} + arguments);
+        QVERIFY(!options.has_value());
+        QCOMPARE(options.error().fault, groundcount::Fault::Refused);
+        QVERIFY(options.error().what.size() > 10);
+    }
+
+    void opensTheBarOnAPhoneAndTheRailWhenWide()
+    {
+        for (const auto& [size, wide] : {std::pair(QSize(412, 915), false), std::pair(QSize(839, 800), false), std::pair(QSize(840, 800), true)}) {
+            QQmlApplicationEngine engine;
+            StartOptions options;
+            options.size = size;
+            const auto started = groundcount::ui::start(engine, options);
+            QVERIFY2(started.has_value(), started ? "" : started.error().what.c_str());
+            auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+            QVERIFY(window != nullptr);
+            QCOMPARE(window->size(), size);
+            const auto* bar = window->findChild<QQuickItem*>(QStringLiteral("bottomBar"));
+            const auto* rail = window->findChild<QQuickItem*>(QStringLiteral("sideRail"));
+            QVERIFY(bar != nullptr && rail != nullptr);
+            QCOMPARE(rail->isVisible(), wide);
+            QCOMPARE(bar->isVisible(), !wide);
+        }
+    }
+
+    void loadsAPlaceOnlyWhenItIsShown()
+    {
+        QQmlApplicationEngine engine;
+        QVERIFY(groundcount::ui::start(engine, StartOptions{}).has_value());
+        QObject* window = engine.rootObjects().constFirst();
+        const auto* kit = window->findChild<QQuickItem*>(QStringLiteral("kitPlace"));
+        QVERIFY(kit != nullptr);
+        QVERIFY(kit->property("item").value<QObject*>() == nullptr);
+        window->setProperty("place", "kit");
+        QTRY_VERIFY(kit->property("item").value<QObject*>() != nullptr);
+        QVERIFY(kit->isVisible());
+    }
+};
+
+QTEST_MAIN(StartTest)
+#include "start_test.moc"
