@@ -3,7 +3,7 @@
 #include "gis/dataset.h"
 #include "gis/gdal_complaints.h"
 #include "gis/gdal_setup.h"
-#include "gis/job_reference.h"
+#include "gis/job_crs.h"
 #include "gis/layer_check.h"
 #include "gis/number_order.h"
 #include "gis/staged_file.h"
@@ -131,16 +131,16 @@ Result<void> exportAs(Format format, const std::string& path, const book::JobRow
 {
     if (const auto ready = setUpGdal(); !ready)
         return ready;
-    auto reference = jobReference(job);
-    if (!reference)
-        return tl::unexpected(reference.error());
+    const auto crs = jobCrs(job);
+    if (!crs)
+        return tl::unexpected(crs.error());
     auto fields = testFields(job);
     if (!fields)
         return tl::unexpected(fields.error());
     auto staged = StagedFile::beside(path);
     if (!staged)
         return tl::unexpected(staged.error());
-    Work work{format, job, options, inOrder(tests), std::move(*fields), std::move(*reference)};
+    Work work{format, job, options, inOrder(tests), std::move(*fields), crs->spatialReference()};
     if (const auto written = write(staged->path(), work); !written)
         return written;
     const LayerCount expected{kLayer, static_cast<std::int64_t>(tests.size()), std::count_if(tests.begin(), tests.end(), hasPosition)};
