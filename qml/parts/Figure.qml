@@ -17,8 +17,8 @@ Item {
     property real uncertaintySize: huge ? Theme.sizeTitle : Theme.sizeRow
 
     objectName: "figure"
-    implicitWidth: Math.max(labelText.implicitWidth, line.implicitWidth)
-    implicitHeight: (label === "" ? 0 : Theme.lineBody) + Math.round(figureSize)
+    implicitWidth: labelText.implicitWidth > line.implicitWidth ? labelText.implicitWidth : line.implicitWidth
+    implicitHeight: (label === "" ? 0 : Theme.lineBody) + figureSize
     Accessible.role: Accessible.StaticText
     Accessible.name: label + " " + figure + " " + unit + " " + uncertainty
 
@@ -34,7 +34,7 @@ Item {
         implicitWidth: figureText.implicitWidth + (root.unit === "" ? 0 : unitText.implicitWidth + Theme.gap1)
             + (root.uncertainty === "" ? 0 : uncertaintyText.implicitWidth + uncertaintyText.anchors.leftMargin)
         width: implicitWidth
-        height: Math.round(root.figureSize)
+        height: root.figureSize
         anchors.right: root.toTheRight ? parent.right : undefined
         anchors.bottom: parent.bottom
         Text {

@@ -13,7 +13,7 @@ Item {
     property real unitSize: Theme.sizeMeasured
 
     objectName: "figureRow"
-    implicitHeight: Math.round(figureSize)
+    implicitHeight: figureSize
     Accessible.role: Accessible.StaticText
     Accessible.name: label + " " + figure + " " + unit + " " + uncertainty
 

@@ -104,7 +104,8 @@ Pressable {
             id: side
             anchors.right: root.chevron ? chevronSign.left : parent.right
             anchors.rightMargin: root.chevron ? Theme.gap2 : 0
-            width: Math.max(figureText.implicitWidth + (root.unit === "" ? 0 : unitText.implicitWidth + Theme.gap1), wordText.implicitWidth)
+            readonly property real figureWidth: figureText.implicitWidth + (root.unit === "" ? 0 : unitText.implicitWidth + Theme.gap1)
+            width: figureWidth > wordText.implicitWidth ? figureWidth : wordText.implicitWidth
             height: parent.height
             Text {
                 id: figureText

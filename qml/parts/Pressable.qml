@@ -13,8 +13,8 @@ C.AbstractButton {
 
     objectName: "pressable"
     padding: 0
-    implicitWidth: Math.max(Theme.target, implicitContentWidth)
-    implicitHeight: Math.max(Theme.target, implicitContentHeight)
+    implicitWidth: implicitContentWidth > Theme.target ? implicitContentWidth : Theme.target
+    implicitHeight: implicitContentHeight > Theme.target ? implicitContentHeight : Theme.target
     focusPolicy: Qt.StrongFocus
     font.pixelSize: Theme.sizeBody
     Accessible.role: Accessible.Button

@@ -31,9 +31,10 @@ Pressable {
         }
         Text {
             id: label
+            readonly property real room: parent.width - (sign.visible ? 34 : 0)
             anchors.centerIn: parent
             anchors.horizontalCenterOffset: sign.visible ? 16 : 0
-            width: Math.min(implicitWidth, parent.width - (sign.visible ? 34 : 0))
+            width: implicitWidth < room ? implicitWidth : room
             text: root.text
             color: Theme.ink
             font.pixelSize: Theme.sizeRow
