@@ -143,11 +143,13 @@ Result<OversizeNeed> oversizeNeed(CoarsePart part, const OversizeLimits& limits)
 Result<DryDensity> totalFromFineOlder(OlderOversizeForm form, double coarseFactor, DryDensity fine, CoarsePart part,
                                       double coarseGravity, DensityOfWater rhoW)
 {
-    if (auto fault = faultOf(fine, part, form == OlderOversizeForm::Fixed162 ? 1.0 : coarseGravity, rhoW))
+    // The fixed 162 lb/ft3 stands for G rho_w, so neither is asked for then.
+    const bool isFixed = form == OlderOversizeForm::Fixed162;
+    if (auto fault = isFixed ? faultOf(fine, part, 1.0, DensityOfWater::kgPerM3(1000.0)) : faultOf(fine, part, coarseGravity, rhoW))
         return tl::unexpected(std::move(*fault));
     const double f = part.fraction();
     const double d = fine.kgPerM3();
-    if (form == OlderOversizeForm::Fixed162) {
+    if (isFixed) {
         const double k = DryDensity::lbPerFt3(162.0).kgPerM3();
         return DryDensity::kgPerM3((1.0 - 0.05 * f) / ((1.0 - f) / d + f / k));
     }

@@ -66,7 +66,7 @@ enum class OlderOversizeForm {
     Fixed162      ///< (1 - 0.05 F)/((1 - F)/D_F + F/(162 lb/ft3)), F = P_C/100 [DM72]
 };
 
-/// @param coarseFactor f, above 0 to 1, used by CoarseFactor only @param coarseGravity not used by Fixed162
+/// @param coarseFactor f, above 0 to 1, used by CoarseFactor only @param coarseGravity, rhoW not used by Fixed162
 /// @error Refused as totalFromFine, and for f out of range. @source [T224-TXT], [DM72] (memory)
 Result<DryDensity> totalFromFineOlder(OlderOversizeForm form, double coarseFactor, DryDensity fine, CoarsePart part,
                                       double coarseGravity, DensityOfWater rhoW);

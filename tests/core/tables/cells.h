@@ -1,5 +1,6 @@
 #pragma once
 
+#include "method/error.h"
 #include "method/quantity.h"
 #include "method/unit.h"
 #include "table.h"
@@ -44,6 +45,13 @@ std::vector<Density> densities(const Row& row, const std::string& column, double
     for (const double value : row.numbers(column))
         all.push_back(Density::kgPerM3(value * factor));
     return all;
+}
+
+/// The Error of a result, to be handed on.
+template <class T>
+tl::unexpected<Error> errorOf(const Result<T>& result)
+{
+    return tl::unexpected<Error>(result.error());
 }
 
 /// Throws for a word a topic does not know, so that it is a fault of the row and not a refusal by core.

@@ -14,12 +14,6 @@ namespace {
 
 using namespace groundcount::method;
 
-template <class T>
-tl::unexpected<Error> errorOf(const Result<T>& result)
-{
-    return tl::unexpected(result.error());
-}
-
 Result<Outcome> proctorPeaks(const Row& row)
 {
     const double unit = kgPerM3Of(row.text("unit"));
