@@ -40,6 +40,9 @@ Pressable {
             font.pixelSize: Theme.sizeRow
             font.weight: Theme.strong
             textFormat: Text.PlainText
+            horizontalAlignment: Text.AlignHCenter
+            wrapMode: Text.WordWrap
+            maximumLineCount: 2
             elide: Text.ElideRight
         }
     }

@@ -69,6 +69,9 @@ private:
         QAccessibleInterface* face = QAccessible::queryAccessibleInterface(item);
         QVERIFY2(face != nullptr, who + " has no accessible face");
         QVERIFY2(!face->text(QAccessible::Name).trimmed().isEmpty(), who + " has no accessible name");
+        for (QQuickItem* part : gallery::items(item)) {
+            QVERIFY2(!part->property("truncated").toBool(), who + " cuts its words off");
+        }
         QVERIFY2(face->role() != QAccessible::NoRole && face->role() != QAccessible::Client, who + " has no role");
     }
 
