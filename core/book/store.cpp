@@ -1,0 +1,238 @@
+#include "book/canonical.h"
+#include "book/derived.h"
+#include "book/kinds.h"
+#include "book/seal.h"
+#include "book/store_inner.h"
+
+namespace groundcount::book {
+
+Store::Store(std::unique_ptr<Inner> inner) : m_inner(std::move(inner)) {}
+Store::Store(Store&&) noexcept = default;
+Store& Store::operator=(Store&&) noexcept = default;
+
+Store::~Store()
+{
+    if (m_inner && !m_inner->readOnly)
+        std::ignore = m_inner->db.ask("PRAGMA wal_checkpoint(TRUNCATE)");
+}
+
+const std::string& Store::damage() const { return m_inner->damage; }
+bool Store::isReadOnly() const { return m_inner->readOnly; }
+const std::string& Store::path() const { return m_inner->path; }
+Database& Store::database() const { return m_inner->db; }
+
+Result<Record> recordOf(const Statement& row, int first)
+{
+    Record r;
+    std::string* const texts[] = {&r.hash, &r.kind, &r.subject, &r.amends, &r.reason, &r.by, &r.at};
+    for (int i = 0; i < 7; ++i)
+        *texts[i] = row.text(first + i);
+    r.offsetMinutes = static_cast<int>(row.whole(first + 7));
+    r.device = row.text(first + 8);
+    r.seq = row.whole(first + 9);
+    r.prev = row.text(first + 10);
+    r.signature = row.text(first + 12);
+    auto body = readJson(row.text(first + 11));
+    if (!body)
+        return refused("The body cannot be read (" + body.error().what + "): " + nameOf(r) + ".");
+    r.body = std::move(*body);
+    return r;
+}
+
+Result<void> Store::Inner::writable() const
+{
+    if (!damage.empty())
+        return refused("The field book is damaged and can only be read. " + damage);
+    if (readOnly)
+        return refused("The field book " + path + " is open for reading only.");
+    return {};
+}
+
+Result<Record> Store::Inner::find(const std::string& hash)
+{
+    auto query = db.use(std::string("SELECT ") + kRecordColumns + " FROM record WHERE hash = ?");
+    if (!query)
+        return tl::unexpected(query.error());
+    const auto row = query->bind(1, hash).step();
+    if (!row)
+        return tl::unexpected(row.error());
+    if (!*row)
+        return refused("No record of this book has the hash " + hash.substr(0, 64) + ".");
+    return recordOf(*query, 0);
+}
+
+Result<bool> Store::Inner::has(const std::string& hash)
+{
+    auto query = db.use("SELECT 1 FROM record WHERE hash = ?");
+    if (!query)
+        return tl::unexpected(query.error());
+    return query->bind(1, hash).step();
+}
+
+Result<void> Store::Inner::insert(const Record& r)
+{
+    const auto body = canonicalText(r.body);
+    if (!body)
+        return tl::unexpected(body.error());
+    auto insertion = db.use(std::string("INSERT INTO record(") + kRecordColumns + ") VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?)");
+    if (!insertion)
+        return tl::unexpected(insertion.error());
+    const std::string* const texts[] = {&r.hash, &r.kind, &r.subject, &r.amends, &r.reason, &r.by, &r.at};
+    for (int i = 0; i < 7; ++i)
+        insertion->bind(i + 1, *texts[i]);
+    const auto done = insertion->bind(8, std::int64_t{r.offsetMinutes}).bind(9, r.device).bind(10, r.seq).bind(11, r.prev)
+                          .bind(12, *body).bind(13, r.signature).step();
+    if (!done)
+        return tl::unexpected(done.error());
+    const auto back = find(r.hash);
+    if (!back)
+        return tl::unexpected(back.error());
+    if (recordJson(*back) != recordJson(r))
+        return unavailable("The disk gave back something else than was written: " + nameOf(r) + ".");
+    return verifyRecord(*back);
+}
+
+Result<std::vector<Record>> Store::Inner::ofSubject(const std::string& subject)
+{
+    auto query = db.use(std::string("SELECT ") + kRecordColumns + " FROM record WHERE subject = ?");
+    if (!query)
+        return tl::unexpected(query.error());
+    query->bind(1, subject);
+    std::vector<Record> records;
+    for (;;) {
+        const auto row = query->step();
+        if (!row)
+            return tl::unexpected(row.error());
+        if (!*row)
+            return records;
+        auto record = recordOf(*query, 0);
+        if (!record)
+            return tl::unexpected(record.error());
+        records.push_back(std::move(*record));
+    }
+}
+
+Result<void> Store::Inner::fold(const std::set<std::string>& subjects)
+{
+    for (const std::string& subject : subjects) {
+        const auto records = ofSubject(subject);
+        if (!records)
+            return tl::unexpected(records.error());
+        if (auto folded = foldSubject(db, subject, *records); !folded)
+            return folded;
+    }
+    return {};
+}
+
+Result<Record> Store::Inner::sealOne(const Entry& entry)
+{
+    if (auto form = checkEnvelope(entry); !form)
+        return tl::unexpected(form.error());
+    if (auto body = checkBody(entry.kind, entry.body); !body)
+        return tl::unexpected(body.error());
+    if (!entry.amends.empty()) {
+        const auto amended = find(entry.amends);
+        if (!amended)
+            return tl::unexpected(amended.error());
+        if (amended->kind != entry.kind || amended->subject != entry.subject)
+            return refused("An amendment must have the kind and subject of what it amends; it is a " + entry.kind +
+                           " for " + nameOf(*amended) + ".");
+    }
+    std::int64_t seq = 1;
+    std::string prev;
+    {
+        auto last = db.use("SELECT seq, hash FROM record WHERE device = ? ORDER BY seq DESC LIMIT 1");
+        if (!last)
+            return tl::unexpected(last.error());
+        const auto row = last->bind(1, key->device()).step();
+        if (!row)
+            return tl::unexpected(row.error());
+        if (*row) {
+            seq = last->whole(0) + 1;
+            prev = last->text(1);
+        }
+    }
+    auto record = sealEntry(entry, *key, seq, prev);
+    if (!record)
+        return record;
+    if (auto inserted = insert(*record); !inserted)
+        return tl::unexpected(inserted.error());
+    return record;
+}
+
+Result<Record> Store::seal(const Entry& entry)
+{
+    auto records = sealAll({&entry, 1});
+    if (!records)
+        return tl::unexpected(records.error());
+    return std::move(records->front());
+}
+
+Result<std::vector<Record>> Store::sealAll(std::span<const Entry> entries)
+{
+    if (auto may = m_inner->writable(); !may)
+        return tl::unexpected(may.error());
+    if (!m_inner->key)
+        return refused("Sealing needs this device's key; the book was opened without one.");
+    auto transaction = Transaction::begin(m_inner->db);
+    if (!transaction)
+        return tl::unexpected(transaction.error());
+    std::vector<Record> records;
+    std::set<std::string> subjects;
+    for (const Entry& entry : entries) {
+        auto record = m_inner->sealOne(entry);
+        if (!record)
+            return tl::unexpected(record.error());
+        subjects.insert(record->subject);
+        records.push_back(std::move(*record));
+    }
+    if (auto folded = m_inner->fold(subjects); !folded)
+        return tl::unexpected(folded.error());
+    if (auto done = transaction->commit(); !done)
+        return tl::unexpected(done.error());
+    return records;
+}
+
+Result<Record> Store::record(const std::string& hash) const
+{
+    return m_inner->find(hash);
+}
+
+Result<std::vector<StoredRecord>> Store::storedRecords(const RecordFilter& filter) const
+{
+    std::string sql = std::string("SELECT row, ") + kRecordColumns + " FROM record WHERE row > ?1";
+    if (!filter.subject.empty())
+        sql += " AND subject = ?3";
+    if (!filter.kind.empty())
+        sql += " AND kind = ?4";
+    auto query = m_inner->db.use(sql + " ORDER BY row LIMIT ?2");
+    if (!query)
+        return tl::unexpected(query.error());
+    query->bind(1, filter.afterRow).bind(2, static_cast<std::int64_t>(filter.most));
+    query->bind(3, filter.subject).bind(4, filter.kind);
+    std::vector<StoredRecord> records;
+    for (;;) {
+        const auto row = query->step();
+        if (!row)
+            return tl::unexpected(row.error());
+        if (!*row)
+            return records;
+        auto record = recordOf(*query, 1);
+        if (!record)
+            return tl::unexpected(record.error());
+        records.push_back({query->whole(0), std::move(*record)});
+    }
+}
+
+Result<std::vector<Record>> Store::records(const RecordFilter& filter) const
+{
+    auto stored = storedRecords(filter);
+    if (!stored)
+        return tl::unexpected(stored.error());
+    std::vector<Record> records;
+    for (StoredRecord& one : *stored)
+        records.push_back(std::move(one.record));
+    return records;
+}
+
+}  // namespace groundcount::book

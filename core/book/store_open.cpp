@@ -1,0 +1,160 @@
+#include "book/canonical.h"
+#include "book/derived.h"
+#include "book/hash.h"
+#include "book/seal.h"
+#include "book/store_inner.h"
+
+#include <filesystem>
+#include <sodium.h>
+
+namespace groundcount::book {
+
+namespace {
+
+/// The canonical text of a stored row without reading its JSON: members in their order, the body as it is stored.
+/// Bodies are stored canonically, so this is the text that was hashed; `check` also reads and writes them again.
+std::string storedText(const Statement& row)
+{
+    const auto quoted = [&](int column) { return canonicalText(row.text(column)).value_or("\"\""); };
+    return "{\"amends\":" + quoted(3) + ",\"at\":" + quoted(6) + ",\"body\":" + row.text(11) + ",\"by\":" + quoted(5) +
+           ",\"device\":" + quoted(8) + ",\"kind\":" + quoted(1) + ",\"offset_minutes\":" + std::to_string(row.whole(7)) +
+           ",\"prev\":" + quoted(10) + ",\"reason\":" + quoted(4) + ",\"seq\":" + std::to_string(row.whole(9)) +
+           ",\"subject\":" + quoted(2) + "}";
+}
+
+Result<void> writeAheadLog(Database& db)
+{
+    const auto answer = db.ask("PRAGMA journal_mode=WAL");
+    if (!answer)
+        return tl::unexpected(answer.error());
+    if (*answer != "wal")
+        return unavailable("The field book needs a write-ahead log, which this disk does not allow (journal mode is \"" + *answer +
+                           "\"); keep it on a local disk.");
+    return db.exec("PRAGMA synchronous=FULL; PRAGMA fullfsync=1; PRAGMA checkpoint_fullfsync=1;"
+                   "PRAGMA foreign_keys=ON; PRAGMA cell_size_check=ON; PRAGMA secure_delete=ON;");
+}
+
+Result<void> readyToWrite(Database& db, OpenMode mode)
+{
+    if (auto log = writeAheadLog(db); !log)
+        return log;
+    auto transaction = Transaction::begin(db);
+    if (!transaction)
+        return tl::unexpected(transaction.error());
+    if (mode == OpenMode::Create)
+        if (auto made = makeTables(db); !made)
+            return made;
+    return transaction->commit();
+}
+
+Result<void> foldIsCurrent(Store& store)
+{
+    auto version = store.database().ask("SELECT version FROM fold");
+    if (version && *version == std::to_string(kFoldVersion))
+        return {};
+    return store.rebuild();
+}
+
+}  // namespace
+
+Result<void> makeTables(Database& db)
+{
+    if (auto made = db.exec(
+            "PRAGMA application_id=" + std::to_string(kApplicationId) + "; PRAGMA user_version=" + std::to_string(kFormat) + ";"
+            "CREATE TABLE record(row INTEGER PRIMARY KEY, hash TEXT NOT NULL UNIQUE, kind TEXT NOT NULL, subject TEXT NOT NULL,"
+            " amends TEXT NOT NULL, reason TEXT NOT NULL, by_person TEXT NOT NULL, at TEXT NOT NULL,"
+            " offset_minutes INTEGER NOT NULL, device TEXT NOT NULL, seq INTEGER NOT NULL, prev TEXT NOT NULL,"
+            " body TEXT NOT NULL, signature TEXT NOT NULL) STRICT;"
+            "CREATE INDEX record_subject ON record(subject);"
+            "CREATE INDEX record_kind ON record(kind);"
+            "CREATE INDEX record_chain ON record(device, seq);"
+            "CREATE TABLE draft(subject TEXT NOT NULL, step TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(subject, step)) STRICT;"
+            "CREATE TABLE blob(hash TEXT PRIMARY KEY, content BLOB NOT NULL) STRICT;"
+            "CREATE TABLE fold(version INTEGER NOT NULL) STRICT;"
+            "INSERT INTO fold VALUES(" + std::to_string(kFoldVersion) + ");"); !made)
+        return made;
+    return makeDerivedTables(db);
+}
+
+Result<void> checkFormat(Database& db, const std::string& path)
+{
+    const auto id = db.ask("PRAGMA application_id");
+    const auto version = db.ask("PRAGMA user_version");
+    if (!id || !version)
+        return tl::unexpected(!id ? id.error() : version.error());
+    if (*id != std::to_string(kApplicationId))
+        return refused("A field book has the application id 1195591234; " + path + " has " + *id + " and is none.");
+    if (*version != std::to_string(kFormat))
+        return refused("This program reads field books of format 1; " + path + " is of format " + *version + ".");
+    return {};
+}
+
+std::string firstDamage(Database& db, std::int64_t most)
+{
+    auto rows = db.use(std::string("SELECT ") + kRecordColumns + " FROM record WHERE row > (SELECT coalesce(max(row), 0) FROM record) - ? ORDER BY row");
+    if (!rows)
+        return rows.error().what;
+    rows->bind(1, most);
+    for (;;) {
+        const auto row = rows->step();
+        if (!row)
+            return row.error().what;
+        if (!*row)
+            return {};
+        if (blake2b256Hex(storedText(*rows)) != rows->text(0)) {
+            Record named;
+            named.hash = rows->text(0);
+            named.kind = rows->text(1);
+            named.subject = rows->text(2);
+            named.device = rows->text(8);
+            named.seq = rows->whole(9);
+            return "The content no longer gives its hash: " + nameOf(named) + ".";
+        }
+    }
+}
+
+Result<Store> Store::open(const std::string& path, OpenMode mode, std::optional<DeviceKey> key)
+{
+    if (sodium_init() < 0)
+        return unavailable("The signing library did not start.");
+    std::error_code ignored;
+    const bool exists = std::filesystem::exists(path, ignored);
+    if (mode == OpenMode::Create && exists)
+        return refused("A new field book needs a free name; " + path + " exists.");
+    if (mode != OpenMode::Create && !exists)
+        return refused("The field book " + path + " does not exist.");
+    const Access access = mode == OpenMode::Create     ? Access::Create
+                          : mode == OpenMode::ReadOnly ? Access::ReadOnly
+                                                       : Access::ReadWrite;
+    auto db = Database::open(path, access);
+    if (!db)
+        return tl::unexpected(db.error());
+    auto inner = std::make_unique<Inner>();
+    inner->db = std::move(*db);
+    inner->path = path;
+    inner->key = std::move(key);
+    inner->readOnly = mode == OpenMode::ReadOnly;
+    if (mode != OpenMode::Create) {
+        if (auto format = checkFormat(inner->db, path); !format)
+            return tl::unexpected(format.error());
+        inner->damage = firstDamage(inner->db, kCheckedAtOpen);
+    }
+    if (!inner->damage.empty() && !inner->readOnly) {
+        inner->readOnly = true;
+        auto again = Database::open(path, Access::ReadOnly);
+        if (!again)
+            return tl::unexpected(again.error());
+        inner->db = std::move(*again);
+    }
+    const bool writes = !inner->readOnly;
+    if (writes)
+        if (auto ready = readyToWrite(inner->db, mode); !ready)
+            return tl::unexpected(ready.error());
+    Store store(std::move(inner));
+    if (writes)
+        if (auto current = foldIsCurrent(store); !current)
+            return tl::unexpected(current.error());
+    return store;
+}
+
+}  // namespace groundcount::book
