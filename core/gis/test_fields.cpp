@@ -126,7 +126,7 @@ const Column kColumns[] = {
     {"lot", "Lot", "Name of the lot.", Text, text<&TestRow::lotName>},
     {"lift", "Lift", "Number of the lift in the lot.", FieldForm::Whole, whole<&TestRow::liftNumber>},
     {"station", "Station", "Station along the alignment as plans write it.", Text, station},
-    {"station_ft", "Station as a number", "Station along the alignment, feet.", Real, real<&TestRow::stationFt>},
+    {"station_ft", "Station as a number", "Number behind the station, in the unit of the alignment.", Real, real<&TestRow::stationFt>},
     {"offset_ft", "Offset", "Distance from the alignment, right of rising stations positive, feet.", Real, real<&TestRow::offsetFt>},
     {"started_utc", "Started", "When the place was sealed, UTC.", FieldForm::Instant, instant<&TestRow::startedAt>},
     {"verdict_utc", "Verdict", "When the verdict was sealed, UTC.", FieldForm::Instant, instant<&TestRow::verdictAt>},

@@ -190,6 +190,7 @@ private slots:
         QCOMPARE(first.value("properties").toObject().size(), 53);
         QCOMPARE(first.value("properties").toObject().value("dry_density_lb_ft3").toDouble(), 107.3);
         QVERIFY(first.value("properties").toObject().value("coarse_pct").isNull());
+        QCOMPARE(first.value("properties").toObject().value("started_utc").toString(), QString("2026-06-02T01:15:07.250Z"));
     }
     void describesEveryColumnInTheDocs()
     {
