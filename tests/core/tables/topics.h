@@ -7,6 +7,7 @@
 namespace groundcount::tables {
 
 std::vector<Topic> gaugeTopics();
+std::vector<Topic> offsetTopics();
 std::vector<Topic> standardCountTopics();
 std::vector<Topic> soilTopics();
 std::vector<Topic> laboratoryTopics();
@@ -21,7 +22,7 @@ std::vector<Topic> geodesyTopics();
 inline std::vector<Topic> allTopics()
 {
     std::vector<Topic> all;
-    for (const auto list : {gaugeTopics, standardCountTopics, soilTopics, laboratoryTopics, referenceTopics, roundingTopics, uncertaintyTopics, siteTopics, acceptTopics, geodesyTopics})
+    for (const auto list : {gaugeTopics, offsetTopics, standardCountTopics, soilTopics, laboratoryTopics, referenceTopics, roundingTopics, uncertaintyTopics, siteTopics, acceptTopics, geodesyTopics})
         for (auto& topic : list())
             all.push_back(std::move(topic));
     return all;
