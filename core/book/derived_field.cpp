@@ -93,13 +93,17 @@ std::vector<DerivedRows> testRows(const std::string& id, const LiveRecords& live
     std::string depth = textAt(r, "depth_in");
     if (depth.empty() && seating)
         depth = textAt(seating->body, "depth_in");
+    // a test taken over from a list is dated by its day, at noon UTC; it was sealed later
+    const std::string testedOn = textAt(s, "tested_on");
+    const std::string started = testedOn.empty() ? begun.at : testedOn + "T12:00:00.000Z";
+    const std::int64_t offsetMinutes = testedOn.empty() ? begun.offsetMinutes : 0;
     std::vector<Cell> row{
         id, textAt(s, "number"), textAt(s, "lot"), textAt(s, "lift"), textAt(s, "gauge"), site->by, textAt(v, "material"),
         textAt(v, "proctor"), textAt(s, "retest_of"), textAt(s, "rework"),
         static_cast<std::int64_t>(purposeOf(textAt(s, "purpose"))), static_cast<std::int64_t>(state),
         static_cast<std::int64_t>(steps), open && sample ? textAt(sample->body, "waiting") : std::string(),
-        v.contains("reasons") ? canonicalText(v.at("reasons")).value_or("[]") : std::string("[]"), begun.at,
-        verdict ? verdict->at : std::string(), std::int64_t{begun.offsetMinutes}, realOf(north.text), realOf(east.text),
+        v.contains("reasons") ? canonicalText(v.at("reasons")).value_or("[]") : std::string("[]"), started,
+        verdict ? verdict->at : std::string(), offsetMinutes, realOf(north.text), realOf(east.text),
         north.unit, realOf(textAt(s, "latitude_deg")), realOf(textAt(s, "longitude_deg")),
         realOf(textAt(s, "ellipsoid_height_m")), realOf(textAt(s, "sigma_north_m")), realOf(textAt(s, "sigma_east_m")),
         wholeAt(s, "fixes"), textAt(s, "fix_kind"), realOf(textAt(s, "station")), realOf(textAt(s, "offset_ft")),

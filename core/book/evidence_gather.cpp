@@ -45,6 +45,9 @@ public:
             auto records = m_store.records(filter);
             if (!records)
                 return tl::unexpected(records.error());
+            for (const Record& r : *records)  // a damaged book may hold bodies that were never sealed like that
+                if (auto body = checkBody(r.kind, r.body); !body)
+                    return refused(body.error().what + " Record: " + nameOf(r) + ".");
             Kept kept;
             kept.records = std::make_unique<std::vector<Record>>(std::move(*records));
             kept.live = std::make_unique<LiveRecords>(*kept.records);

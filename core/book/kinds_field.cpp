@@ -40,6 +40,8 @@ constexpr Key kTestSite[] = {
     {"station", Form::Number, Need::May},
     {"offset_ft", Form::Number, Need::May},
     {"gauge_override_reason", Form::AnyText, Need::May},
+    {"position", Form::AnyText, Need::May},
+    {"tested_on", Form::Date, Need::May},
 };
 constexpr Key kPosition[] = {
     {"latitude_deg", Form::Number},
@@ -70,6 +72,13 @@ constexpr Key kSeating[] = {
 
 constexpr Key kReading[] = {
     {"number", Form::WholeAboveZero},
+    {"mode", Form::Choice, Need::May, Unit::None, kModes},
+    {"depth_in", Form::NumberFromZero, Need::May},
+    {"orientation", Form::Choice, Need::May, Unit::None, kOrientations},
+    {"seconds", Form::WholeAboveZero, Need::May},
+    {"reported", Form::Flag, Need::May},
+};
+constexpr Key kHowRead[] = {
     {"mode", Form::Choice, Need::Must, Unit::None, kModes},
     {"depth_in", Form::NumberFromZero},
     {"orientation", Form::Choice, Need::Must, Unit::None, kOrientations},
@@ -144,6 +153,10 @@ Result<void> readingAcross(const Body& body)
 {
     const bool counts = body.contains("density_count") || body.contains("moisture_count");
     const bool readout = !withUnit(body, "wet_density", Unit::Density).text.empty();
+    const auto reported = body.find("reported");
+    if (counts || reported == body.end() || *reported != true)  // figures from elsewhere come without how they were read
+        if (auto how = checkShape(body, kHowRead, "reading: "); !how)
+            return how;
     if (counts && readout)
         return refused("reading: counts or a readout may stand, not both; both do.");
     if (counts)

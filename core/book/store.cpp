@@ -170,6 +170,11 @@ Result<Record> Store::seal(const Entry& entry)
 
 Result<std::vector<Record>> Store::sealAll(std::span<const Entry> entries)
 {
+    return sealThen(entries, [](const std::vector<Record>&) { return std::vector<Entry>(); });
+}
+
+Result<std::vector<Record>> Store::sealThen(std::span<const Entry> first, const Following& following)
+{
     if (auto may = m_inner->writable(); !may)
         return tl::unexpected(may.error());
     if (!m_inner->key)
@@ -179,13 +184,23 @@ Result<std::vector<Record>> Store::sealAll(std::span<const Entry> entries)
         return tl::unexpected(transaction.error());
     std::vector<Record> records;
     std::set<std::string> subjects;
-    for (const Entry& entry : entries) {
-        auto record = m_inner->sealOne(entry);
-        if (!record)
-            return tl::unexpected(record.error());
-        subjects.insert(record->subject);
-        records.push_back(std::move(*record));
-    }
+    const auto sealEach = [&](std::span<const Entry> entries) -> Result<void> {
+        for (const Entry& entry : entries) {
+            auto record = m_inner->sealOne(entry);
+            if (!record)
+                return tl::unexpected(record.error());
+            subjects.insert(record->subject);
+            records.push_back(std::move(*record));
+        }
+        return {};
+    };
+    if (auto sealed = sealEach(first); !sealed)
+        return tl::unexpected(sealed.error());
+    const auto more = following(records);
+    if (!more)
+        return tl::unexpected(more.error());
+    if (auto sealed = sealEach(*more); !sealed)
+        return tl::unexpected(sealed.error());
     if (auto folded = m_inner->fold(subjects); !folded)
         return tl::unexpected(folded.error());
     if (auto done = transaction->commit(); !done)

@@ -4,6 +4,7 @@
 #include "book/record.h"
 #include "method/error.h"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <span>
@@ -68,6 +69,10 @@ public:
     Result<Record> seal(const Entry& entry);
     /// The same for several entries in one transaction: all or none.
     Result<std::vector<Record>> sealAll(std::span<const Entry> entries);
+    /// Seals `first`, asks `following` for entries that need the hashes of what was sealed, and seals them too: one
+    /// transaction, all or none. @return all records, those of `first` in front
+    using Following = std::function<Result<std::vector<Entry>>(const std::vector<Record>& sealed)>;
+    Result<std::vector<Record>> sealThen(std::span<const Entry> first, const Following& following);
 
     /// @error Refused when no record has this hash.
     Result<Record> record(const std::string& hash) const;
@@ -103,6 +108,9 @@ public:
     Result<void> rebuild();
     /// Every row of every derived table as text, ordered by its content: equal books give equal text.
     Result<std::string> derivedText() const;
+
+    /// A subject whose derived rows are not what its records give, or "". Folds everything again in memory.
+    Result<std::string> staleDerived() const;
 
     /// Lets the file grow to `pages` pages of 4096 bytes, never below its size: a quota, and how a full disk is tried.
     Result<void> limitPages(std::int64_t pages);

@@ -293,4 +293,57 @@ Result<std::string> Store::derivedText() const
     return all;
 }
 
+Result<std::string> Store::staleDerived() const
+{
+    auto memory = Database::open(":memory:", Access::Create);
+    if (!memory)
+        return tl::unexpected(memory.error());
+    if (auto made = makeDerivedTables(*memory); !made)
+        return tl::unexpected(made.error());
+    auto subjects = m_inner->db.use("SELECT DISTINCT subject FROM record");
+    if (!subjects)
+        return tl::unexpected(subjects.error());
+    const auto linesOf = [](Database& db, const DerivedTable& table, const std::string& subject) -> Result<std::vector<std::string>> {
+        auto query = db.use(std::string("SELECT * FROM ") + table.name + " WHERE id = ?");
+        if (!query)
+            return tl::unexpected(query.error());
+        query->bind(1, subject);
+        std::vector<std::string> lines;
+        for (;;) {
+            const auto row = query->step();
+            if (!row)
+                return tl::unexpected(row.error());
+            if (!*row)
+                break;
+            std::string line;
+            for (int i = 0; i < query->columns(); ++i)
+                line += "|" + shown(query->cell(i));
+            lines.push_back(line);
+        }
+        std::sort(lines.begin(), lines.end());
+        return lines;
+    };
+    for (;;) {
+        const auto row = subjects->step();
+        if (!row)
+            return tl::unexpected(row.error());
+        if (!*row)
+            return std::string();
+        const std::string subject = subjects->text(0);
+        const auto records = m_inner->ofSubject(subject);
+        if (!records)
+            return tl::unexpected(records.error());
+        if (auto folded = foldSubject(*memory, subject, *records); !folded)
+            return tl::unexpected(folded.error());
+        for (const DerivedTable& table : derivedTables()) {
+            const auto here = linesOf(m_inner->db, table, subject);
+            const auto there = linesOf(*memory, table, subject);
+            if (!here || !there || *here != *there)
+                return here ? subject : Result<std::string>(tl::unexpected(here.error()));
+            if (auto emptied = memory->exec(std::string("DELETE FROM ") + table.name); !emptied)
+                return tl::unexpected(emptied.error());
+        }
+    }
+}
+
 }  // namespace groundcount::book
