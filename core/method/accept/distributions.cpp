@@ -1,17 +1,13 @@
 #include "method/accept/distributions.h"
 
 #include <algorithm>
-
-// GCC 12 takes the silent error policy below for a path that leaves a variable of Boost 1.74 unset.
-#pragma GCC diagnostic push
-#pragma GCC diagnostic ignored "-Wmaybe-uninitialized"
-#include <boost/math/distributions/fisher_f.hpp>
-#pragma GCC diagnostic pop
-
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 #include <boost/math/special_functions/beta.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <cstdint>
+#include <limits>
 
 namespace groundcount::method {
 namespace {
@@ -23,7 +19,6 @@ namespace bp = boost::math::policies;
 using Quiet = bp::policy<bp::domain_error<bp::ignore_error>, bp::pole_error<bp::ignore_error>, bp::overflow_error<bp::ignore_error>,
                          bp::evaluation_error<bp::ignore_error>, bp::rounding_error<bp::ignore_error>, bp::indeterminate_result_error<bp::ignore_error>>;
 using Student = bm::students_t_distribution<double, Quiet>;
-using Fisher = bm::fisher_f_distribution<double, Quiet>;
 using Normal = bm::normal_distribution<double, Quiet>;
 
 }  // namespace
@@ -35,12 +30,24 @@ double incompleteBeta(double a, double b, double z)
 
 double incompleteBetaInverse(double a, double b, double p)
 {
-    return bm::ibeta_inv(a, b, p, Quiet());
+    if (!(p >= 0) || !(p <= 1))
+        return std::numeric_limits<double>::quiet_NaN();
+    if (p == 0 || p == 1)
+        return p;
+    if (a == b && p == 0.5)
+        return 0.5;
+    // ibeta_inv of Boost 1.74 throws for some equal a and b whatever the policy; a bracketed root of ibeta does not.
+    std::uintmax_t iterations = 200;
+    const auto bracket = bm::tools::toms748_solve([=](double z) { return incompleteBeta(a, b, z) - p; }, 0.0, 1.0, -p, 1 - p,
+                                                  bm::tools::eps_tolerance<double>(52), iterations, Quiet());
+    return (bracket.first + bracket.second) / 2;
 }
 
 double studentUpper(double upper, double degreesOfFreedom)
 {
-    return bm::quantile(bm::complement(Student(degreesOfFreedom), upper));
+    // t^2 = v (1 - x)/x with x the lower beta point of the two-sided chance; x keeps its digits where t is large.
+    const double x = incompleteBetaInverse(degreesOfFreedom / 2, 0.5, 2 * upper);
+    return std::sqrt(degreesOfFreedom * (1 - x) / x);
 }
 
 double studentTwoSidedP(double t, double degreesOfFreedom)
@@ -50,12 +57,14 @@ double studentTwoSidedP(double t, double degreesOfFreedom)
 
 double fisherUpper(double upper, double numeratorDf, double denominatorDf)
 {
-    return bm::quantile(bm::complement(Fisher(numeratorDf, denominatorDf), upper));
+    // The complement of the beta variable keeps its digits where F is large.
+    const double rest = incompleteBetaInverse(denominatorDf / 2, numeratorDf / 2, upper);
+    return denominatorDf * (1 - rest) / (numeratorDf * rest);
 }
 
 double fisherCdf(double f, double numeratorDf, double denominatorDf)
 {
-    return bm::cdf(Fisher(numeratorDf, denominatorDf), f);
+    return incompleteBeta(numeratorDf / 2, denominatorDf / 2, numeratorDf * f / (numeratorDf * f + denominatorDf));
 }
 
 double normalCdf(double z)

@@ -15,7 +15,7 @@ namespace groundcount::method {
 double incompleteBeta(double a, double b, double z);
 /// z with I_z(a, b) = p. @param p 0 to 1
 double incompleteBetaInverse(double a, double b, double p);
-/// t with P(T > t) = upper. @param upper above 0 and below 1 @param degreesOfFreedom above 0
+/// t with P(T > t) = upper. @param upper above 0 and at most 0.5 @param degreesOfFreedom above 0
 double studentUpper(double upper, double degreesOfFreedom);
 /// P(|T| > |t|).
 double studentTwoSidedP(double t, double degreesOfFreedom);

@@ -1,6 +1,7 @@
 #include "topics.h"
 
 #include "gis/crs.h"
+#include "gis/datum_shift.h"
 #include "gis/geodesy.h"
 #include "method/site/angle.h"
 
@@ -291,25 +292,37 @@ Outcome three(double x, double y, double z)
     return {"ok", {{"want_1", x}, {"want_2", y}, {"want_3", z}}, {}};
 }
 
-// Shifts, rotations in arc-seconds and scale in ppm between geocentric axes. 9606 and 1033 turn the position vector,
-// 9607 and 1032 the frame; 9603 and 1031 only shift.
-Outcome geocentric(const std::string& code, const Inputs& in)
+// Shifts, rotations in arc-seconds and scale in ppm between geocentric axes; 9603 and 1031 only shift.
+Result<Outcome> geocentric(const std::string& code, const Inputs& in)
 {
-    const double x = in.number(in.either({"x", "X", "xs"}));
-    const double y = in.number(in.either({"y", "Y", "ys"}));
-    const double z = in.number(in.either({"z", "Z", "zs"}));
-    const double tx = in.number(in.either({"tx", "dx", "dX"}));
-    const double ty = in.number(in.either({"ty", "dy", "dY"}));
-    const double tz = in.number(in.either({"tz", "dz", "dZ"}));
-    if (code == "9603" || code == "1031")
-        return three(x + tx, y + ty, z + tz);
-    const double sign = code == "9606" || code == "1033" ? 1 : -1;
-    const double arcSecond = M_PI / 180 / 3600;
-    const double rx = sign * in.number("rx") * arcSecond;
-    const double ry = sign * in.number("ry") * arcSecond;
-    const double rz = sign * in.number("rz") * arcSecond;
-    const double m = 1 + in.number("ds") * 1e-6;
-    return three(m * (x - rz * y + ry * z) + tx, m * (rz * x + y - rx * z) + ty, m * (-ry * x + rx * y + z) + tz);
+    const Geocentric source{in.number(in.either({"x", "X", "xs"})), in.number(in.either({"y", "Y", "ys"})), in.number(in.either({"z", "Z", "zs"}))};
+    DatumShift shift;
+    shift.shiftXM = in.number(in.either({"tx", "dx", "dX"}));
+    shift.shiftYM = in.number(in.either({"ty", "dy", "dY"}));
+    shift.shiftZM = in.number(in.either({"tz", "dz", "dZ"}));
+    if (code != "9603" && code != "1031") {
+        shift.rotationXArcSec = in.number("rx");
+        shift.rotationYArcSec = in.number("ry");
+        shift.rotationZArcSec = in.number("rz");
+        shift.scalePpm = in.number("ds");
+    }
+    const bool frame = code == "9607" || code == "1032";
+    return applyDatumShift(shift, frame ? RotationConvention::CoordinateFrame : RotationConvention::PositionVector, source)
+        .map([](const Geocentric& p) { return three(p.xM, p.yM, p.zM); });
+}
+
+Result<Outcome> cartesian(const Inputs& in)
+{
+    const auto ellipsoid = ellipsoidNamed(in.text("ellipsoid"));
+    if (!ellipsoid)
+        return errorOf(ellipsoid);
+    if (in.has("lat"))
+        return toGeocentric(*ellipsoid, {in.angle("lat"), in.angle("lon")}, in.number("h")).map([](const Geocentric& p) {
+            return three(p.xM, p.yM, p.zM);
+        });
+    return fromGeocentric(*ellipsoid, {in.number("x"), in.number("y"), in.number("z")}).map([](const GeographicHeight& p) {
+        return three(p.position.latitudeDeg, p.position.longitudeDeg, p.heightM);
+    });
 }
 
 Result<Outcome> epsgWorked(const Row& row)
@@ -332,6 +345,8 @@ Result<Outcome> epsgWorked(const Row& row)
     }
     if (code == "9603" || code == "1031" || code == "9606" || code == "1033" || code == "9607" || code == "1032")
         return geocentric(code, in);
+    if (code == "9602")
+        return cartesian(in);
     throw std::runtime_error("unknown method " + code);
 }
 
