@@ -71,6 +71,7 @@ class FoldTest : public QObject {
 private slots:
     void aTestGoesThroughItsSteps();
     void amendmentReplacesAndKeepsItsPlace();
+    void anAmendmentDoesNotOvertakeAnotherDevice();
     void twoAmendmentsOfOneRecordAreAConflict();
     void voidedTestKeepsItsNumberTaken();
     void retestsGetLetters();
@@ -140,6 +141,22 @@ void FoldTest::amendmentReplacesAndKeepsItsPlace()
     QVERIFY(store.seal(amend(early, {{"waiting", "oven"}, {"total_mass_g", "3010"}}, 50)));
     QCOMPARE(StateQuery(store).test(id(100))->waitingFor, std::string());  // the late sample stays the last word
     QVERIFY(!StateQuery(store).test(id(100))->conflict);
+}
+
+void FoldTest::anAmendmentDoesNotOvertakeAnotherDevice()
+{
+    Bench bench;
+    Record early;
+    {
+        Store first = bench.make(1);
+        QVERIFY(first.sealAll(setup()));
+        QVERIFY(first.seal(entry("test-site", 100, siteBody("1"), 10)));
+        early = first.seal(entry("sample", 100, {{"waiting", "oven"}}, 20)).value();
+    }
+    { Store second = Store::open(bench.path, OpenMode::ReadWrite, key(2)).value(); QVERIFY(second.seal(entry("sample", 100, {{"waiting", ""}}, 30))); }
+    Store first = Store::open(bench.path, OpenMode::ReadWrite, key(1)).value();
+    QVERIFY(first.seal(amend(early, {{"waiting", "oven"}, {"total_mass_g", "3010"}}, 40)));
+    QCOMPARE(StateQuery(first).test(id(100))->waitingFor, std::string());
 }
 
 void FoldTest::twoAmendmentsOfOneRecordAreAConflict()
