@@ -1,0 +1,254 @@
+#include "view/place_step.h"
+
+#include "method/site/station.h"
+#include "position/position_source.h"
+#include "view/figure_text.h"
+#include "view/sheet_book.h"
+#include "view/test_rows.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace groundcount::view {
+namespace {
+
+// Held still: a receiver that wanders further than this from its mean has been carried (common practice, no source).
+constexpr double kStillRadiusM = 2.0;
+constexpr const char* kPurposes[] = {"random", "directed", "retest"};
+
+double textNumber(const QString& text)
+{
+    bool ok = false;
+    const double value = text.toDouble(&ok);
+    return ok ? value : std::nan("");
+}
+
+}  // namespace
+
+PlaceStep::PlaceStep(SheetFacts& facts, QObject* parent) : SheetStep(facts, parent), m_averager(kStillRadiusM) {}
+
+QStringList PlaceStep::purposeWords() const
+{
+    return {tr("Random"), tr("Directed"), tr("Retest of…")};
+}
+
+int PlaceStep::purposeIndex() const
+{
+    const auto word = typed("purpose").toStdString();
+    const auto at = std::find(std::begin(kPurposes), std::end(kPurposes), word);
+    return at == std::end(kPurposes) ? -1 : static_cast<int>(at - std::begin(kPurposes));
+}
+
+void PlaceStep::typePlace()
+{
+    auto* entry = new NumberEntry(tr("By tape"), m_facts.session->gauge() ? QString::fromStdString(m_facts.session->gauge()->name) : QString(),
+                                  tr("Use this place"), this);
+    entry->add(tr("Station"), QStringLiteral("ft"), typed("station"));
+    entry->add(tr("Offset"), QStringLiteral("ft"), typed("offset"));
+    entry->setChoice({tr("Left of the line"), tr("Right of the line")}, typed("side") == "Lt" ? 0 : 1);
+    connect(entry, &NumberEntry::typed, this, [this, entry] {
+        typeAll({{QStringLiteral("side"), entry->choice() == 0 ? QStringLiteral("Lt") : QStringLiteral("Rt")}, {QStringLiteral("by"), QStringLiteral("tape")}});
+    });
+    open(entry, {"station", "offset"});
+}
+
+void PlaceStep::judgeEntry(NumberEntry& entry)
+{
+    const bool whole = !entry.typedAt(0).isEmpty() && !entry.typedAt(1).isEmpty();
+    const bool found = whole && m_stationFt && m_lot;
+    entry.setNote(whole ? found ? tr("%1, lot %2").arg(stationOffsetText(m_stationFt, m_offsetFt), QString::fromStdString(m_lot->name)) : m_placeTrouble
+                        : QString(), {}, Mark::Nothing);
+    entry.setNotYet(whole ? QString() : tr("Type station and offset"));
+}
+
+void PlaceStep::useReceiver()
+{
+    type("by", {});
+}
+
+void PlaceStep::averageAgain()
+{
+    m_averager.restart();
+    derive();
+}
+
+void PlaceStep::pickPurpose(int index)
+{
+    if (index >= 0 && index < 3)
+        typeAll({{QStringLiteral("purpose"), QString::fromLatin1(kPurposes[index])}, {QStringLiteral("retest_of"), QString()}});
+}
+
+void PlaceStep::pickLift(int index)
+{
+    if (!m_lot)
+        return;
+    const auto lifts = m_facts.book->lifts(m_lot->id);
+    if (index >= 0 && index < static_cast<int>(lifts.size()))
+        type("lift", QString::fromStdString(lifts[static_cast<std::size_t>(index)].id));
+}
+
+void PlaceStep::pickFailure(const QString& testId)
+{
+    const auto parent = m_facts.book->test(testId.toStdString());
+    if (!parent)
+        return;
+    QJsonObject texts{{QStringLiteral("purpose"), QStringLiteral("retest")}, {QStringLiteral("retest_of"), testId}, {QStringLiteral("lift"), QString::fromStdString(parent->lift)}};
+    if (parent->stationFt && parent->offsetFt && !has("station")) {
+        texts.insert(QStringLiteral("station"), QString::number(*parent->stationFt, 'f', 1));
+        texts.insert(QStringLiteral("offset"), QString::number(std::fabs(*parent->offsetFt), 'f', 1));
+        texts.insert(QStringLiteral("side"), *parent->offsetFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt"));
+    }
+    typeAll(texts);
+}
+
+void PlaceStep::giveGaugeReason(const QString& reason)
+{
+    type("gauge_reason", reason.trimmed());
+}
+
+void PlaceStep::aimAt(const book::SiteRow& site)
+{
+    typeAll({{QStringLiteral("purpose"), QStringLiteral("random")},
+             {QStringLiteral("draw"), QString::fromStdString(site.draw)},
+             {QStringLiteral("site"), QString::number(site.number)},
+             {QStringLiteral("lift"), QString::fromStdString(site.lift)},
+             {QStringLiteral("station"), QString::number(site.stationFt, 'f', 1)},
+             {QStringLiteral("offset"), QString::number(std::fabs(site.offsetFt), 'f', 1)},
+             {QStringLiteral("side"), site.offsetFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt")}});
+}
+
+void PlaceStep::listen(bool on)
+{
+    disconnect(m_fixes);
+    const auto* source = m_facts.session ? m_facts.session->positionSource() : nullptr;
+    if (!on || !source)
+        return;
+    m_averager.restart();
+    m_fixes = connect(source, &position::PositionSource::fixed, this, &PlaceStep::takeFix);
+    if (const auto last = source->lastFix())
+        takeFix(*last);
+}
+
+void PlaceStep::takeFix(const position::Fix& fix)
+{
+    if (isSealed())
+        return;
+    const auto taken = m_averager.add(fix);
+    m_positionTrouble = taken ? QString() : QString::fromStdString(taken.error().what);
+    if (!byTape())
+        derive();
+}
+
+void PlaceStep::refresh()
+{
+    m_placeTrouble.clear();
+    m_north = m_east = m_latitude = m_longitude = m_stationFt = m_offsetFt = std::nullopt;
+    showReceiver();
+    findPlace();
+    findLot();
+    findSite();
+    showPurpose();
+    setNotYet(isSealed() ? QString() : whyNotYet());
+}
+
+void PlaceStep::showReceiver()
+{
+    const int needed = static_cast<int>(m_facts.book->number("place.fixes"));
+    m_fixesLabel = tr("Averaged, %1 needed").arg(needed);
+    m_accuracyLabel = tr("Accuracy, 2DRMS");
+    m_scatter.clear();
+    m_circleRadius = 0;
+    m_scatterNote = tr("Hold still.");
+    if (isSealed() || byTape()) {
+        m_accuracy = isSealed() && has("accuracy") ? QStringLiteral("±") + typed("accuracy") : QString();
+        m_fixKind = byTape() ? tr("by tape") : typed("fix_kind");
+        m_fixesText = has("fixes") ? tr("%1 fixes").arg(typed("fixes")) : QString();
+        return;
+    }
+    m_accuracy = m_fixKind = QString();
+    m_fixesText = tr("%n fix(es)", nullptr, m_averager.count());
+    const auto average = m_averager.average();
+    if (average)
+        showAverage(*average);
+    else
+        m_fixKind = m_facts.session->positionSource() ? tr("No fix yet") : tr("No receiver");
+}
+
+void PlaceStep::showAverage(const position::Average& average)
+{
+    m_fixKind = average.qualityWord;
+    m_fixesText = average.count == 1 ? tr("1 fix") : tr("%1 fixes").arg(average.count);
+    double radiusFt = 0;
+    if (average.radiusM) {
+        radiusFt = Length::metres(*average.radiusM).feet();
+        m_accuracy = QStringLiteral("±") + figureText(radiusFt, 1);
+    }
+    // Squares of 1, 2, 5, 10 ... ft, so that the circle and every fix fit in about three of them.
+    double reach = radiusFt;
+    for (const auto& fix : average.scatter)
+        reach = std::max(reach, Length::metres(std::hypot(fix.northM, fix.eastM)).feet());
+    double square = 0.1;
+    for (int step = 0; 2.2 * reach > 3.5 * square; ++step)
+        square *= step % 3 == 1 ? 2.5 : 2.0;
+    m_squaresAcross = 3.5;
+    m_circleRadius = radiusFt / square;
+    for (const auto& fix : average.scatter)
+        m_scatter.append(QPointF(Length::metres(fix.eastM).feet() / square, Length::metres(fix.northM).feet() / square));
+    m_scatterNote = tr("Squares of %1 ft. Hold still.").arg(figureText(square, square < 1 ? 1 : 0));
+    m_hasScatterSite = false;
+    if (m_site && m_north) {
+        const double east = m_facts.book->gridLength(m_site->east - *m_east).feet() / square;
+        const double north = m_facts.book->gridLength(m_site->north - *m_north).feet() / square;
+        m_hasScatterSite = std::max(std::fabs(east), std::fabs(north)) < m_squaresAcross / 2;
+        m_scatterSite = QPointF(east, north);
+    }
+}
+
+void PlaceStep::findPlace()
+{
+    Result<SheetBook::Spot> spot = refused("");
+    if (isSealed()) {
+        if (has("north")) {
+            m_north = textNumber(typed("north"));
+            m_east = textNumber(typed("east"));
+        }
+        if (has("station_number"))
+            m_stationFt = textNumber(typed("station_number"));
+        if (has("offset_number"))
+            m_offsetFt = textNumber(typed("offset_number"));
+    } else if (byTape()) {
+        const double station = textNumber(typed("station"));
+        const double offset = textNumber(typed("offset")) * (typed("side") == "Lt" ? -1 : 1);
+        if (!std::isnan(station) && !std::isnan(offset)) {
+            spot = m_facts.book->spotAt(station, offset);
+            m_stationFt = station;
+            m_offsetFt = offset;
+        }
+    } else if (const auto average = m_averager.average()) {
+        spot = m_facts.book->spotAtPosition(average->latitude, average->longitude);
+    }
+    if (spot) {
+        m_north = spot->north;
+        m_east = spot->east;
+        m_latitude = spot->latitudeDeg;
+        m_longitude = spot->longitudeDeg;
+    } else {
+        m_placeTrouble = QString::fromStdString(spot.error().what);
+    }
+    if (!m_stationFt && m_north && m_facts.session->alignment()) {
+        const auto foot = m_facts.session->alignment()->locate(*m_north, *m_east);
+        if (foot) {
+            m_stationFt = foot->station.feet;
+            m_offsetFt = foot->offsetRightFt;
+        } else {
+            m_placeTrouble = QString::fromStdString(foot.error().what);
+        }
+    }
+    m_station = m_stationFt ? QString::fromStdString(method::stationText(*m_stationFt, 100.0, 1)) : QStringLiteral("–");
+    m_offset = m_offsetFt ? figureText(std::fabs(*m_offsetFt), 1) : QStringLiteral("–");
+    m_offsetUnit = !m_offsetFt ? QString() : *m_offsetFt < 0 ? tr("ft Lt") : tr("ft Rt");
+    m_gridLabel = tr("Grid, %1").arg(m_facts.session->job().gridUnit == "m" ? QStringLiteral("m") : QStringLiteral("ft"));
+    m_grid = m_north ? tr("N %1   E %2").arg(figureText(*m_north, 1), figureText(*m_east, 1)) : QStringLiteral("–");
+}
+
+}  // namespace groundcount::view

@@ -1,0 +1,311 @@
+#include "view/test_sheet.h"
+
+#include "book/kinds.h"
+#include "view/figure_text.h"
+
+#include <QJsonDocument>
+#include <QJsonObject>
+
+#include <algorithm>
+#include <set>
+
+namespace groundcount::view {
+namespace {
+
+const char* const kStepKeys[] = {"place", "clear", "seat", "count", "dig"};
+const char* const kStepKinds[] = {"test-site", "clearance", "seating", "reading", "sample", "verdict"};
+
+}  // namespace
+
+TestSheet::TestSheet(QObject* parent)
+    : QObject(parent), m_place(new PlaceStep(m_facts, this)), m_clear(new ClearStep(m_facts, this)), m_seat(new SeatStep(m_facts, this)),
+      m_count(new CountStep(m_facts, this)), m_dig(new DigStep(m_facts, this)), m_verdict(new VerdictStep(m_facts, this))
+{
+    m_cards = {m_place, m_clear, m_seat, m_count, m_dig, m_verdict};
+    for (auto* step : m_cards) {
+        connect(step, &SheetStep::edited, this, &TestSheet::saveDraft);
+        connect(step, &SheetStep::changed, this, &TestSheet::show);
+        connect(step, &SheetStep::entryOpened, this, &TestSheet::setEntry);
+    }
+    connect(m_clear, &ClearStep::moveWanted, this, &TestSheet::moveTest);
+    connect(m_count, &CountStep::newSpotWanted, this, &TestSheet::takeNewSpot);
+}
+
+TestSheet::~TestSheet()
+{
+    for (auto* step : m_cards)
+        disconnect(step, nullptr, this, nullptr);
+}
+
+void TestSheet::setSession(Session* session)
+{
+    if (session == m_facts.session)
+        return;
+    m_facts.session = session;
+    m_book = session ? std::make_unique<SheetBook>(*session) : nullptr;
+    m_facts.book = m_book.get();
+    if (session)
+        connect(session, &Session::placeChanged, this, [this] {
+            if (isOpen() && m_step == Count && !m_count->isSealed())
+                m_count->derive();
+        });
+    emit sessionChanged();
+}
+
+std::string TestSheet::newDraftKey() const
+{
+    return m_facts.session->person().id;
+}
+
+void TestSheet::begin()
+{
+    if (!m_facts.session || !m_facts.session->isOpen())
+        return setTrouble(tr("No field book is open."));
+    // A test that was begun but not placed lives only in the draft that the person's id leads to.
+    const auto begun = QJsonDocument::fromJson(m_book->draft(newDraftKey())).object().value(QStringLiteral("test")).toString();
+    if (!begun.isEmpty() && !m_book->test(begun.toStdString()))
+        return open(begun);
+    beginNew();
+}
+
+void TestSheet::beginNew()
+{
+    m_facts.testId = Session::newId();
+    const QJsonObject pointer{{QStringLiteral("test"), testId()}};
+    if (const auto saved = m_book->saveDraft(newDraftKey(), QJsonDocument(pointer).toJson(QJsonDocument::Compact)); !saved)
+        setTrouble(QString::fromStdString(saved.error().what));
+    readSealed();
+    readDraft();
+    goTo(Place);
+}
+
+void TestSheet::beginAt(const QString& siteId)
+{
+    if (!m_facts.session || !m_facts.session->isOpen())
+        return setTrouble(tr("No field book is open."));
+    const auto slash = siteId.lastIndexOf('/');
+    const auto draw = siteId.left(slash).toStdString();
+    const int number = siteId.mid(slash + 1).toInt();
+    for (const auto& site : m_book->sites()) {
+        if (site.draw != draw || site.number != number)
+            continue;
+        beginNew();
+        m_place->aimAt(site);
+        return;
+    }
+    setTrouble(tr("This drawn site is not in the book."));
+}
+
+void TestSheet::beginRetest(const QString& testId)
+{
+    if (!m_facts.session || !m_facts.session->isOpen())
+        return setTrouble(tr("No field book is open."));
+    if (!m_book->test(testId.toStdString()))
+        return setTrouble(tr("The test to be retested is not in the book."));
+    beginNew();
+    m_place->pickFailure(testId);
+}
+
+void TestSheet::open(const QString& testId)
+{
+    if (!m_facts.session || !m_facts.session->isOpen())
+        return setTrouble(tr("No field book is open."));
+    m_facts.testId = testId.toStdString();
+    readSealed();
+    readDraft();
+    goTo(firstUnsealed());
+}
+
+void TestSheet::readSealed()
+{
+    m_amendReason.clear();
+    m_facts.place.reset();
+    m_facts.seat.reset();
+    m_facts.isTrench = false;
+    m_sealedHash.fill({});
+    std::vector<book::Body> readings;
+    std::set<std::string> judgedFrom;
+    std::array<QJsonObject, kSteps> sealedText;
+    for (const auto& record : m_book->records(m_facts.testId)) {
+        const auto at = std::find(std::begin(kStepKinds), std::end(kStepKinds), record.kind);
+        const auto index = static_cast<std::size_t>(at - std::begin(kStepKinds));
+        if (index >= kSteps)
+            continue;
+        m_sealedHash[index] = record.hash;
+        const auto& body = record.body;
+        switch (index) {
+        case Place: {
+            sealedText[Place] = PlaceStep::textOf(body);
+            const auto number = [&](const char* key) {
+                bool ok = false;
+                const double value = sealedText[Place].value(QLatin1String(key)).toString().toDouble(&ok);
+                return ok ? std::optional(value) : std::nullopt;
+            };
+            const double accuracy = number("accuracy").value_or(0);
+            m_facts.place = SealedPlace{number("north"), number("east"), Length::feet(accuracy).metres(), book::textAt(body, "lot"), book::textAt(body, "lift"), number("station_number"), number("offset_number")};
+            m_facts.number = QString::fromStdString(book::textAt(body, "number"));
+            break;
+        }
+        case Clear:
+            sealedText[Clear] = ClearStep::textOf(body);
+            m_facts.isTrench = sealedText[Clear].value(QStringLiteral("face.remedy")).toString() == "trench correction";
+            break;
+        case Seat:
+            sealedText[Seat] = SeatStep::textOf(body);
+            m_facts.seat = SealedSeat{SeatStep::modeOf(QString::fromStdString(book::textAt(body, "depth_in"))), QString::fromStdString(book::textAt(body, "depth_in"))};
+            break;
+        case Count: readings.push_back(body); break;
+        case Dig: sealedText[Dig] = DigStep::textOf(body); break;
+        case Verdict:
+            for (const auto& hash : body.at("from"))
+                judgedFrom.insert(hash.get<std::string>());
+            break;
+        default: break;
+        }
+    }
+    if (!readings.empty())
+        sealedText[Count] = CountStep::textOf(readings);
+    if (!m_facts.place)
+        m_facts.number = m_book->nextNumber();
+    for (std::size_t i = 0; i < kSteps; ++i) {
+        if (!m_sealedHash[i].empty())
+            m_cards[i]->showSealed(sealedText[i]);
+        else
+            m_cards[i]->restore({});
+    }
+    // A sample that waits is taken up again: it is amended when it has come, and so is the verdict after it.
+    if (m_dig->isSealed() && m_dig->isWaiting())
+        m_dig->reopen();
+    // A verdict that does not name what is sealed now is out of date.
+    const bool isCurrent = std::all_of(m_sealedHash.begin(), m_sealedHash.begin() + Verdict, [&](const std::string& hash) { return judgedFrom.contains(hash); });
+    if (m_verdict->isSealed() && (!m_dig->isSealed() || !isCurrent))
+        m_verdict->reopen();
+}
+
+void TestSheet::readDraft()
+{
+    const QJsonObject draft = QJsonDocument::fromJson(m_book->draft(m_facts.testId)).object();
+    for (int i = Place; i <= Dig; ++i) {
+        const auto typed = draft.value(QLatin1String(kStepKeys[i]));
+        if (typed.isObject() && !card(i)->isSealed())
+            card(i)->restore(typed.toObject());
+    }
+}
+
+void TestSheet::saveDraft()
+{
+    if (!isOpen())
+        return;
+    QJsonObject draft;
+    for (int i = Place; i <= Dig; ++i)
+        if (!card(i)->isSealed() && !card(i)->draft().isEmpty())
+            draft.insert(QLatin1String(kStepKeys[i]), card(i)->draft());
+    const auto saved = m_book->saveDraft(m_facts.testId, QJsonDocument(draft).toJson(QJsonDocument::Compact));
+    setTrouble(saved ? QString() : QString::fromStdString(saved.error().what));
+}
+
+int TestSheet::firstUnsealed() const
+{
+    for (int i = 0; i < kSteps; ++i)
+        if (!card(i)->isSealed())
+            return i;
+    return Verdict;
+}
+
+void TestSheet::goTo(int step)
+{
+    m_step = step;
+    m_place->listen(step == Place && !m_place->isSealed());
+    m_verdict->setReady(missingForVerdict());
+    if (step == Verdict || step == Count)
+        card(step)->derive();
+    show();
+}
+
+void TestSheet::pickStep(int index)
+{
+    if (index >= 0 && index < kSteps && isOpen()) {
+        setEntry(nullptr);
+        goTo(index);
+    }
+}
+
+QString TestSheet::missingForVerdict() const
+{
+    const QStringList words{tr("Seal: place first"), tr("Seal: settle the hazards first"), tr("Seal: seat the gauge first"), tr("Seal: count first"), tr("Seal: the sample first")};
+    for (int i = Place; i <= Dig; ++i)
+        if (m_sealedHash[static_cast<std::size_t>(i)].empty())
+            return words[i];
+    return {};
+}
+
+QString TestSheet::lockOf(int step) const
+{
+    if (step == Verdict || card(step)->isSealed())
+        return {};
+    const QStringList words{tr("Seal: place first"), tr("Seal: settle the hazards first"), tr("Seal: seat the gauge first"), tr("Seal: count first")};
+    for (int i = Place; i < step; ++i)
+        if (!card(i)->isSealed())
+            return words[i];
+    return {};
+}
+
+void TestSheet::show()
+{
+    if (!isOpen())
+        return;
+    const QStringList words{tr("Place"), tr("Clear"), tr("Seat"), tr("Count"), tr("Dig"), tr("Verdict")};
+    std::vector<StepModel::Item> items;
+    for (int i = 0; i < kSteps; ++i)
+        items.push_back({words[i], card(i)->isSealed()});
+    m_steps.setItems(std::move(items));
+    m_title = tr("Test %1").arg(m_place->shownNumber());
+    m_context = m_facts.session->gauge() ? QString::fromStdString(m_facts.session->gauge()->name) : QString();
+    m_context2.clear();
+    if (m_facts.place) {
+        m_context = stationOffsetText(m_facts.place->stationFt, m_facts.place->offsetFt);
+        const auto lot = m_book->lot(m_facts.place->lot);
+        const auto lift = m_book->lift(m_facts.place->lift);
+        if (lot && lift)
+            m_context2 = tr("Lot %1, lift %2").arg(QString::fromStdString(lot->name)).arg(lift->number);
+    }
+    m_sealText = card(m_step)->isSealed() ? QString() : card(m_step)->sealText();
+    m_lock = lockOf(m_step);
+    m_sealNotYet = card(m_step)->isSealed() ? QString() : m_lock.isEmpty() ? card(m_step)->notYet() : m_lock;
+    m_sealedText = card(m_step)->isSealed() ? tr("%1 is sealed").arg(words[m_step]) : QString();
+    emit changed();
+}
+
+void TestSheet::setTrouble(const QString& sentence)
+{
+    if (sentence == m_trouble)
+        return;
+    m_trouble = sentence;
+    emit troubleChanged();
+}
+
+void TestSheet::setEntry(NumberEntry* entry)
+{
+    if (entry == m_entry)
+        return;
+    if (m_entry)
+        m_entry->deleteLater();
+    m_entry = entry;
+    emit entryChanged();
+}
+
+void TestSheet::closeEntry()
+{
+    setEntry(nullptr);
+}
+
+void TestSheet::close()
+{
+    setEntry(nullptr);
+    m_place->listen(false);
+    m_facts.testId.clear();
+    setTrouble({});
+    emit changed();
+}
+
+}  // namespace groundcount::view

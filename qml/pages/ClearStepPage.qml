@@ -1,0 +1,48 @@
+import QtQuick
+import Groundcount
+
+// Step 2: four hazards, each with what is known about it and what can be done.
+Column {
+    id: root
+
+    property TestSheet sheet: null
+    readonly property ClearStep step: sheet ? sheet.clear : null
+
+    objectName: "clearStep"
+
+    Item {
+        width: parent.width
+        height: 44
+        Text {
+            id: summary
+            objectName: "clearSummary"
+            anchors.verticalCenter: parent.verticalCenter
+            text: root.step ? root.step.summary : ""
+            color: Theme.ink
+            font.pixelSize: Theme.sizeMeasured
+            font.weight: Theme.strong
+            textFormat: Text.PlainText
+        }
+        Caption {
+            anchors.left: summary.right
+            anchors.leftMargin: Theme.gap3
+            anchors.right: parent.right
+            anchors.baseline: summary.baseline
+            horizontalAlignment: Text.AlignRight
+            text: root.step ? root.step.rules : ""
+        }
+    }
+    Hair {
+        width: parent.width
+    }
+    Repeater {
+        model: root.step ? root.step.hazards : []
+
+        HazardSection {
+            required property HazardCard modelData
+
+            width: root.width
+            card: modelData
+        }
+    }
+}

@@ -1,0 +1,30 @@
+import QtQuick
+import Groundcount
+
+// A label over a word of weight.
+Column {
+    id: root
+
+    property string label: ""
+    required property string text
+
+    objectName: "labelledText"
+    Accessible.role: Accessible.StaticText
+    Accessible.name: label + " " + text
+
+    Caption {
+        width: root.width
+        text: root.label
+        Accessible.ignored: true
+    }
+    Text {
+        width: root.width
+        text: root.text
+        color: Theme.ink
+        font.pixelSize: Theme.sizeRow
+        font.weight: Theme.strong
+        textFormat: Text.PlainText
+        elide: Text.ElideRight
+        Accessible.ignored: true
+    }
+}
