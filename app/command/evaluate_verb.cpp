@@ -1,4 +1,4 @@
-#include "command/columns.h"
+#include "command/test_text.h"
 #include "command/verb.h"
 #include "method/accept/explain.h"
 #include "method/rules/test_input_json.h"
@@ -31,14 +31,6 @@ Result<std::string> withRules(const std::string& text, const std::string& path)
     return json.dump();
 }
 
-std::string arithmetic(const std::vector<method::ExplainStep>& steps)
-{
-    Columns columns({Align::Left, Align::Left, Align::Left, Align::Left, Align::Left});
-    for (const auto& s : steps)
-        columns.add({s.name, s.formula, s.numbers, s.value, s.source.empty() ? "" : "[" + s.source + "]"});
-    return columns.text();
-}
-
 Result<std::string> answer(const EvaluateOptions& options)
 {
     const auto typed = readText("-");
@@ -60,7 +52,7 @@ Result<std::string> answer(const EvaluateOptions& options)
         return method::evaluationToJson(*request, *rules, *result);
     std::string out = method::verdictSentence(request->input, *result);
     if (options.explain)
-        out += "\n\n" + arithmetic(method::explain(request->input, *rules, *result));
+        out += "\n\n" + arithmeticText(method::explain(request->input, *rules, *result));
     return out;
 }
 

@@ -102,6 +102,14 @@ std::string detailed(const book::TestRow& t, const book::JobRow& job)
     return columns.text();
 }
 
+std::string arithmeticText(std::span<const method::ExplainStep> steps)
+{
+    Columns columns({Align::Left, Align::Left, Align::Left, Align::Left, Align::Left});
+    for (const auto& s : steps)
+        columns.add({s.name, s.formula, s.numbers, s.value, s.source.empty() ? "" : "[" + s.source + "]"});
+    return columns.text();
+}
+
 Json toJson(const book::TestRow& t)
 {
     return {{"number", t.number}, {"id", t.id}, {"state", book::word(t.state)}, {"purpose", book::word(t.purpose)},

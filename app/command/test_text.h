@@ -1,6 +1,7 @@
 #pragma once
 
 #include "book/state.h"
+#include "method/accept/explain.h"
 
 #include <nlohmann/json.hpp>
 #include <span>
@@ -15,6 +16,8 @@ std::string placeText(const book::TestRow& test);
 std::string listed(std::span<const book::TestRow> tests);
 /// Every fact of one test, a line each.
 std::string detailed(const book::TestRow& test, const book::JobRow& job);
+/// The arithmetic of a verdict in columns: name, formula, numbers, value, sources.
+std::string arithmeticText(std::span<const method::ExplainStep> steps);
 /// One test with all its facts; unknown ones are null.
 nlohmann::ordered_json toJson(const book::TestRow& test);
 

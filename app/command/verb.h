@@ -26,6 +26,9 @@ void addExport(CLI::App& app, int& status);
 void addCheck(CLI::App& app, int& status);
 void addRules(CLI::App& app, int& status);
 void addPlay(CLI::App& app, int& status);
+void addHistory(CLI::App& app, int& status);
+void addMerge(CLI::App& app, int& status);
+void addRebuild(CLI::App& app, int& status);
 
 /// Prints the error's sentence on standard error. @return kRefused
 int refuse(const Error& error);

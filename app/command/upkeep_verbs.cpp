@@ -1,0 +1,104 @@
+#include "book/audit.h"
+#include "book/seal.h"
+#include "book/state_query.h"
+#include "command/open_book.h"
+#include "command/verb.h"
+
+#include <memory>
+
+namespace groundcount::command {
+namespace {
+
+/// A subject itself, or the test of that number.
+Result<std::string> subjectFor(const book::Store& store, const std::string& what)
+{
+    if (book::isSubject(what))
+        return what;
+    const auto tests = book::StateQuery(store).tests({});
+    if (!tests)
+        return tl::unexpected(tests.error());
+    for (const auto& test : *tests) {
+        if (test.number == what)
+            return test.id;
+    }
+    return refused("\"" + what + "\" is neither the number of a test in the book nor a subject (UUID).");
+}
+
+std::string lineText(const book::HistoryLine& line)
+{
+    std::string text = line.at + "  " + line.kind + "  " + (line.byName.empty() ? line.by : line.byName) + "  " + line.hash.substr(0, 12);
+    if (!line.isLive)
+        text += "  (amended)";
+    if (!line.reason.empty())
+        text += "\n    why: " + line.reason;
+    for (const auto& change : line.changes)
+        text += "\n    " + change;
+    return text;
+}
+
+}  // namespace
+
+void addHistory(CLI::App& app, int& status)
+{
+    auto* verb = app.add_subcommand("history", "Who sealed what about a test, when, and what an amendment changed");
+    auto path = std::make_shared<std::string>();
+    auto what = std::make_shared<std::string>();
+    verb->add_option("BOOK", *path, "Field book")->required();
+    verb->add_option("WHAT", *what, "Number of a test, or the UUID of anything else")->required();
+    verb->callback([path, what, &status] {
+        const auto store = openToRead(*path);
+        const auto subject = store ? subjectFor(*store, *what) : Result<std::string>(tl::unexpected(store.error()));
+        const auto lines = subject ? book::history(*store, *subject)
+                                   : Result<std::vector<book::HistoryLine>>(tl::unexpected(subject.error()));
+        status = !lines ? refuse(lines.error()) : store->damage().empty() ? kDone : kRefused;
+        if (!lines)
+            return;
+        for (const auto& line : *lines)
+            print(lineText(line));
+    });
+}
+
+void addRebuild(CLI::App& app, int& status)
+{
+    auto* verb = app.add_subcommand("rebuild", "Make the derived tables of a book again from its sealed records");
+    auto path = std::make_shared<std::string>();
+    auto key = std::make_shared<std::string>();
+    verb->add_option("BOOK", *path, "Field book")->required();
+    verb->add_option("--key", *key, "Device key file")->type_name("FILE");
+    verb->callback([path, key, &status] {
+        auto store = openToWrite(*path, *key);
+        const auto done = store ? store->rebuild() : Result<void>(tl::unexpected(store.error()));
+        status = done ? kDone : refuse(done.error());
+        if (done)
+            print(*path + ": derived tables made again");
+    });
+}
+
+void addMerge(CLI::App& app, int& status)
+{
+    auto* verb = app.add_subcommand("merge", "Take the records of another book into this one");
+    auto path = std::make_shared<std::string>();
+    auto other = std::make_shared<std::string>();
+    auto key = std::make_shared<std::string>();
+    verb->add_option("BOOK", *path, "Field book that receives")->required();
+    verb->add_option("OTHER", *other, "Field book that is read")->required();
+    verb->add_option("--key", *key, "Device key file")->type_name("FILE");
+    verb->footer("A union: what is here already is left alone, so the verb can be repeated. Each refused record is named and holds back\n"
+                 "nothing else; the exit status is then 1.");
+    verb->callback([path, other, key, &status] {
+        auto store = openToWrite(*path, *key);
+        const auto from = store ? openToRead(*other) : Result<book::Store>(tl::unexpected(store.error()));
+        const auto report = from ? store->mergeFrom(*from) : Result<book::MergeReport>(tl::unexpected(from.error()));
+        if (!report) {
+            status = refuse(report.error());
+            return;
+        }
+        for (const auto& line : report->refused)
+            refuse({Fault::Refused, line});
+        print(std::to_string(report->taken) + " records taken, " + std::to_string(report->known) + " known already, " +
+              std::to_string(report->refused.size()) + " refused");
+        status = report->refused.empty() ? kDone : kRefused;
+    });
+}
+
+}  // namespace groundcount::command
