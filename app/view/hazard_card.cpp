@@ -27,7 +27,7 @@ const HazardWords& wordsOf(Hazard hazard)
 
 QString lengthText(double value, const RuleLength& unit)
 {
-    const int places = unit.key == "in" || unit.key == "mm" ? (value == std::floor(value) ? 0 : 1) : 1;
+    const int places = value == std::floor(value) ? 0 : 1;
     return figureText(value, places) + ' ' + unit.unit;
 }
 

@@ -166,7 +166,7 @@ void PlaceStep::showReceiver()
         return;
     }
     m_accuracy = m_fixKind = QString();
-    m_fixesText = tr("%n fix(es)", nullptr, m_averager.count());
+    m_fixesText = tr("%1 fixes").arg(m_averager.count());
     const auto average = m_averager.average();
     if (average)
         showAverage(*average);

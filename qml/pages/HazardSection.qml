@@ -60,6 +60,8 @@ Column {
     }
     ReasonField {
         objectName: "override_" + root.card.key
+        topPadding: Theme.gap2
+        bottomPadding: Theme.gap3
         width: root.width
         visible: root.card.canOverride || overriding
         readonly property bool overriding: root.card.overrideReason !== "" && !root.card.isSealed

@@ -9,6 +9,7 @@ Column {
     required property string text
 
     objectName: "labelledText"
+    spacing: Theme.gap1
     Accessible.role: Accessible.StaticText
     Accessible.name: label + " " + text
 

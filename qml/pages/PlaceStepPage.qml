@@ -32,7 +32,7 @@ Column {
             anchors.left: scatter.right
             anchors.leftMargin: Theme.gap4
             anchors.right: parent.right
-            spacing: Theme.gap3
+            spacing: Theme.gap2
             Figure {
                 objectName: "accuracy"
                 label: root.step ? root.step.accuracyLabel : ""
