@@ -97,7 +97,7 @@ void CountStep::enterReading()
     if (isSealed() || (m_stage == Running && elapsedSeconds() < leastSeconds()) || m_stage == Ready)
         return;
     typeAll({{numbered("counted", n), QString::number(leastSeconds())}});
-    auto* entry = new NumberEntry(tr("Reading %1").arg(n), m_orientationText + QStringLiteral(", ") + m_depthText, tr("Done"), this);
+    auto* entry = new NumberEntry(tr("Reading %1").arg(n), m_orientationText, tr("Done"), this);
     const bool counts = form() == TypedForm::Counts;
     const QString unit = counts ? tr("counts") : m_facts.book->densityUnit();
     entry->add(counts ? tr("Density") : tr("Wet density"), unit, at("first", n));

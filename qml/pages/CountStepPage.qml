@@ -53,7 +53,7 @@ Column {
         }
         StandBackRing {
             width: parent.width
-            height: parent.width < 340 ? 220 : 300
+            height: parent.width < 340 ? 172 : 300
             distanceInRings: root.step ? root.step.distanceInRings : 0
             accuracyInRings: root.step ? root.step.accuracyInRings : 0
             bearing: root.step ? root.step.ringBearing : 0
