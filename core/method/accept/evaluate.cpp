@@ -1,6 +1,6 @@
 #include "method/accept/evaluate.h"
 
-#include "method/accept/second_reading.h"
+#include "method/accept/evaluate_readings.h"
 #include "method/soil/in_place.h"
 #include "method/soil/oversize.h"
 #include "method/uncertainty/compaction.h"
@@ -13,135 +13,6 @@ namespace {
 double rounded(double value, const std::optional<Rounding>& rule)
 {
     return rule ? roundReported(value, rule->places, rule->tie) : value;
-}
-
-/// Counts -> corrected counts -> ratios -> wet density and water density, without bias and moisture correction.
-Result<void> fromCounts(const ReadingInput& in, const GaugeInput& gauge, ReadingResult& out, Reasons& reasons)
-{
-    if (!gauge.densityCurve || !gauge.waterCurve)
-        return refused("The gauge has no calibration for this depth; counts need a curve of their own depth.");
-    out.densityCorrected = in.densityCount;
-    out.moistureCorrected = in.moistureCount;
-    if (gauge.trenchDensity) {
-        const auto n = trenchCorrected(in.densityCount, gauge.trenchDensity->inTrench, gauge.trenchDensity->outside);
-        if (!n)
-            return tl::unexpected(n.error());
-        out.densityCorrected = *n;
-    }
-    if (gauge.trenchMoisture) {
-        const auto n = trenchCorrected(in.moistureCount, gauge.trenchMoisture->inTrench, gauge.trenchMoisture->outside);
-        if (!n)
-            return tl::unexpected(n.error());
-        out.moistureCorrected = *n;
-    }
-    const auto densityRatio = countRatio(out.densityCorrected, gauge.densityStandard);
-    if (!densityRatio)
-        return refused("Density: " + densityRatio.error().what);
-    const auto moistureRatio = countRatio(out.moistureCorrected, gauge.moistureStandard);
-    if (!moistureRatio)
-        return refused("Moisture: " + moistureRatio.error().what);
-    const auto wet = wetDensity(*gauge.densityCurve, *densityRatio);
-    if (!wet)
-        return tl::unexpected(wet.error());
-    const auto water = waterDensity(*gauge.waterCurve, *moistureRatio);
-    if (!water)
-        return tl::unexpected(water.error());
-    out.densityRatio = *densityRatio;
-    out.moistureRatio = *moistureRatio;
-    out.wetAsRead = *wet;
-    out.waterAsRead = *water;
-    if (calibratedRange(*gauge.densityCurve, *wet) == Range::Outside && !reasons.has(Reason::OutsideDensityCurve))
-        reasons.add(Reason::OutsideDensityCurve);
-    if (calibratedRange(*gauge.waterCurve, *water) == Range::Outside && !reasons.has(Reason::OutsideWaterCurve))
-        reasons.add(Reason::OutsideWaterCurve);
-    return {};
-}
-
-Result<void> fromReadout(const ReadingInput& in, ReadingResult& out)
-{
-    out.wetAsRead = in.wet;
-    if (!(in.wet.kgPerM3() > 0))
-        return {};  // guardDensities says so in the unit that was typed
-    if (in.form == ReadingForm::WaterDensity) {
-        out.waterAsRead = in.water;
-        return {};
-    }
-    const auto dry = dryFromContent(in.wet, in.content);
-    if (!dry)
-        return tl::unexpected(dry.error());
-    out.waterAsRead = dry->water;
-    return {};
-}
-
-/// The guards of section 9 in the unit that was typed: the functions below refuse the same in kg/m3.
-Result<void> guardDensities(const WetDensity& wet, const WaterDensity& water, DensityUnit unit)
-{
-    const auto shown = [&](const auto& density) {
-        return reportedText(inUnit(density, unit), 1, TieRule::HalfEven) + " " + unitWord(unit);
-    };
-    if (!(wet.kgPerM3() > 0))
-        return refused("The wet density must be above 0 " + std::string(unitWord(unit)) + "; it is " + shown(wet) + ".");
-    if (!(water.kgPerM3() >= 0 && water.kgPerM3() < wet.kgPerM3()))
-        return refused("The water density is " + shown(water) + "; it must be 0 or more and below the wet density of " +
-                       shown(wet) + ". Are the two the wrong way round?");
-    return {};
-}
-
-Result<ReadingResult> workReading(const ReadingInput& in, const GaugeInput& gauge, DensityUnit unit, Reasons& reasons)
-{
-    ReadingResult out;
-    const auto read = in.form == ReadingForm::Counts ? fromCounts(in, gauge, out, reasons) : fromReadout(in, out);
-    if (!read)
-        return tl::unexpected(read.error());
-    out.wet = WetDensity::kgPerM3(out.wetAsRead.kgPerM3() + gauge.densityBiasKgPerM3);
-    if (auto ok = guardDensities(out.wet, out.waterAsRead, unit); !ok)
-        return tl::unexpected(ok.error());
-    const auto corrected = gauge.moistureCorrection ? dryFromGauge(out.wet, out.waterAsRead, *gauge.moistureCorrection)
-                                                    : dryFromGauge(out.wet, out.waterAsRead);
-    if (!corrected)
-        return tl::unexpected(corrected.error());
-    out.water = corrected->water;
-    return out;
-}
-
-Result<void> joinReadings(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
-{
-    if (input.readingCount < 1 || input.readingCount > 2)
-        return refused("A test has one or two readings; " + std::to_string(input.readingCount) + " were given.");
-    for (int i = 0; i < input.readingCount; ++i) {
-        const auto n = static_cast<std::size_t>(i);
-        const auto one = workReading(input.readings[n], input.gauge, rules.unit, e.reasons);
-        if (!one)
-            return input.readingCount == 1
-                       ? Result<void>(tl::unexpected(one.error()))
-                       : Result<void>(refused("Reading " + std::to_string(i + 1) + ": " + one.error().what));
-        e.readings[n] = *one;
-    }
-    e.readingCount = input.readingCount;
-    e.wet = e.readings[0].wet;
-    e.water = e.readings[0].water;
-    if (input.readingCount == 1)
-        return {};
-    const auto inRuleUnit = [&](const auto& density) { return inUnit(density, rules.unit); };
-    const auto wet = compareReadings(inRuleUnit(e.readings[0].wet), inRuleUnit(e.readings[1].wet), rules.secondKind, rules.secondDensityLimit);
-    if (!wet)
-        return tl::unexpected(wet.error());
-    const auto water = compareReadings(inRuleUnit(e.readings[0].water), inRuleUnit(e.readings[1].water), rules.secondKind, rules.secondMoistureLimit);
-    if (!water)
-        return tl::unexpected(water.error());
-    for (const auto& [name, result, limit] : {std::tuple{"wet density", &*wet, rules.secondDensityLimit},
-                                              {"water density", &*water, rules.secondMoistureLimit}}) {
-        if (result->agreement == Agreement::Apart) {
-            const bool percent = rules.secondKind == DifferenceKind::PercentOfFirst;
-            return refused(std::string("The second reading's ") + name + " differs from the first by " +
-                           reportedText(percent ? result->differencePct : result->difference, 1, TieRule::HalfEven) +
-                           (percent ? " %" : std::string(" ") + unitWord(rules.unit)) + "; at most " +
-                           reportedText(limit, 1, TieRule::HalfEven) + " is allowed. Take the test at a new spot.");
-        }
-    }
-    e.wet = WetDensity::kgPerM3((e.readings[0].wet.kgPerM3() + e.readings[1].wet.kgPerM3()) / 2);
-    e.water = WaterDensity::kgPerM3((e.readings[0].water.kgPerM3() + e.readings[1].water.kgPerM3()) / 2);
-    return {};
 }
 
 Result<void> dryDensity(const TestInput& input, Evaluation& e)
@@ -294,41 +165,6 @@ Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules
     judge(input, rules, e);
     addUncertainty(input, rules, e);
     return e;
-}
-
-const char* word(Outcome outcome)
-{
-    switch (outcome) {
-    case Outcome::Pass: return "pass";
-    case Outcome::Fail: return "fail";
-    case Outcome::InformationOnly: return "information only";
-    case Outcome::Provisional: break;
-    }
-    return "provisional";
-}
-
-const char* word(Reason reason)
-{
-    switch (reason) {
-    case Reason::DensityLow: return "density low";
-    case Reason::DensityHigh: return "density high";
-    case Reason::TooDry: return "too dry";
-    case Reason::TooWet: return "too wet";
-    case Reason::AwaitsSample: return "waits for the check sample";
-    case Reason::AwaitsOven: return "waits for the oven";
-    case Reason::CheckOverridden: return "a check was overridden";
-    case Reason::OutsideDensityCurve: return "wet density outside the calibrated range";
-    case Reason::OutsideWaterCurve: return "water density outside the calibrated range";
-    case Reason::LargeTrenchOffset: return "trench offset is large";
-    case Reason::AboveSaturation: break;
-    }
-    return "wetter than saturation allows";
-}
-
-bool isRemark(Reason reason)
-{
-    return reason == Reason::OutsideDensityCurve || reason == Reason::OutsideWaterCurve ||
-           reason == Reason::LargeTrenchOffset || reason == Reason::AboveSaturation;
 }
 
 }  // namespace groundcount::method

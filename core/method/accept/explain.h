@@ -1,20 +1,12 @@
 #pragma once
 
 #include "method/accept/evaluate.h"
+#include "method/explain/explain_steps.h"
 
 #include <string>
 #include <vector>
 
 namespace groundcount::method {
-
-/// One line of the arithmetic of a verdict, the same for screen, paper and command line.
-struct ExplainStep {
-    std::string name;     ///< "Dry density"
-    std::string formula;  ///< "wet density − water density"
-    std::string numbers;  ///< "129.9 − 14.4"
-    std::string value;    ///< "115.5 lb/ft3"
-    std::string source;   ///< KEY of docs/sources.md, several joined by ", "
-};
 
 /// Renders the arithmetic of one evaluation in the order in which it was done: formula, numbers put in, value, source.
 /// @param evaluation what evaluate(input, rules) returned
