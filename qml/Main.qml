@@ -7,7 +7,6 @@ C.ApplicationWindow {
 
     property string themeName: "day"
     property string place: "day"
-    readonly property bool wide: width >= Theme.wideFrom
 
     objectName: "window"
     width: 412
@@ -26,8 +25,8 @@ C.ApplicationWindow {
     Shell {
         objectName: "shell"
         anchors.fill: parent
-        wide: root.wide
-        place: root.place
-        onChosen: place => root.place = place
+        wide: root.width >= Theme.wideFrom
+        focus: true
     }
+    Component.onCompleted: Desk.place = root.place
 }

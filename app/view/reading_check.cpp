@@ -1,3 +1,4 @@
+#include <QObject>
 #include "view/reading_check.h"
 
 #include "book/kinds.h"

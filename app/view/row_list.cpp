@@ -7,6 +7,15 @@ enum Role { Id = Qt::UserRole, MarkRole, Lead, Title, Second, Figure, Unit, Word
 
 }  // namespace
 
+Row Row::ofWords(const QString& title, const QString& second, const QString& word)
+{
+    Row row;
+    row.title = title;
+    row.second = second;
+    row.word = word;
+    return row;
+}
+
 void RowList::setRows(std::vector<Row> rows)
 {
     if (rows == m_rows)

@@ -24,6 +24,9 @@ struct Row {
     double bearing = 0;  ///< degrees clockwise from up
     bool chevron = false;
     bool operator==(const Row&) const = default;
+
+    /// A row of words only: title over second line, a word at the right.
+    static Row ofWords(const QString& title, const QString& second, const QString& word);
 };
 
 /// Rows of a list, with a role per field of Row (named as the field; `rowId` for the id).

@@ -10,6 +10,7 @@
 #include <QDateTime>
 #include <QObject>
 #include <QString>
+#include <QTimer>
 #include <QtQml/qqmlregistration.h>
 #include <memory>
 #include <optional>
@@ -134,10 +135,16 @@ signals:
 
 private:
     void refresh();
+    void refreshGround(std::string& trouble);
+    void refreshPeople();
+    void refreshGauge();
+    void lookForOthers();
     void takeFix();
 
     std::unique_ptr<book::Store> m_store;
     std::unique_ptr<position::PositionSource> m_position;
+    QTimer m_lookTimer;
+    std::int64_t m_dataVersion = 0;
     QString m_bookName, m_trouble, m_gaugeMissing;
     std::optional<QDateTime> m_clock;
     Snapshot m_snapshot;

@@ -1,11 +1,15 @@
 #include "view/ui_start.h"
 
+#include "view/desk.h"
 #include "view/fonts.h"
+#include "view/session.h"
 
 #include <QCommandLineParser>
+#include <QDir>
 #include <QFileInfo>
 #include <QQmlApplicationEngine>
 #include <QRegularExpression>
+#include <QStandardPaths>
 
 namespace groundcount::ui {
 
@@ -40,6 +44,20 @@ Result<QString> readFile(const char* option, const QString& path)
         return refused(std::string("--") + option + " must name a file that can be read; " + path.toStdString() + " cannot.");
     }
     return path;
+}
+
+/// The book of the command line, or the one in the user's own folder; the device's key never lies in the book's folder.
+Result<void> openBook(view::Session& session, const StartOptions& options)
+{
+    const QString own = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    if (!QDir().mkpath(own)) {
+        return unavailable("The folder " + own.toStdString() + " could not be made.");
+    }
+    const QString book = options.book.isEmpty() ? own + QStringLiteral("/job.fieldbook") : options.book;
+    if (const auto opened = session.open(book, own + QStringLiteral("/device.key")); !opened) {
+        return opened;
+    }
+    return options.replay.isEmpty() ? Result<void>() : session.replay(options.replay);
 }
 
 } // namespace
@@ -107,6 +125,14 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
 {
     if (const auto fonts = view::loadFonts(); !fonts) {
         return tl::unexpected(fonts.error());
+    }
+    auto* session = new view::Session(&engine);
+    view::Session::setInstance(session);
+    if (options.at) {
+        session->setClock(*options.at);
+    }
+    if (const auto opened = openBook(*session, options); !opened) {
+        return opened;
     }
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine.setInitialProperties({{QStringLiteral("width"), options.size.width()},

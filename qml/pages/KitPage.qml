@@ -7,7 +7,7 @@ import Groundcount
 FocusScope {
     id: root
 
-    property bool wide: false
+    readonly property bool wide: width >= Theme.wideFrom - Theme.railWidth
 
     objectName: "kitPage"
 
@@ -25,7 +25,7 @@ FocusScope {
             id: column
             x: Theme.margin
             y: Theme.gap3
-            width: Math.min(parent.width, 720) - 2 * Theme.margin
+            width: root.wide ? 680 : parent.width - 2 * Theme.margin
             PageHead {
                 width: parent.width
                 title: qsTr("Kit")

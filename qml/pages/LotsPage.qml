@@ -7,7 +7,7 @@ import Groundcount
 FocusScope {
     id: root
 
-    property bool wide: false
+    readonly property bool wide: width >= Theme.wideFrom - Theme.railWidth
     readonly property bool inside: page.chosenLot !== ""
 
     objectName: "lotsPage"
@@ -65,7 +65,7 @@ FocusScope {
         objectName: "lotDetail"
         visible: root.inside
         x: root.wide ? 413 : 0
-        width: Math.min(parent.width - x, 640)
+        width: parent.width - x
         height: parent.height
         contentHeight: detail.implicitHeight + Theme.gap6
         boundsBehavior: Flickable.StopAtBounds
@@ -75,7 +75,7 @@ FocusScope {
             id: detail
             x: Theme.margin
             y: Theme.gap3
-            width: parent.width - 2 * Theme.margin
+            width: root.wide ? 600 : parent.width - 2 * Theme.margin
             PageHead {
                 width: parent.width
                 hasBack: !root.wide

@@ -7,7 +7,7 @@ import Groundcount
 FocusScope {
     id: root
 
-    property bool wide: false
+    readonly property bool listed: Desk.place === "map" && !Desk.testOpen && width >= Theme.wideFrom - Theme.railWidth
 
     objectName: "mapPage"
 
@@ -15,10 +15,50 @@ FocusScope {
         id: page
         session: Session
     }
+    Flickable {
+        id: list
+        objectName: "mapList"
+        visible: root.listed
+        width: root.listed ? 412 : 0
+        height: parent.height
+        contentHeight: listColumn.implicitHeight + Theme.gap6
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        Column {
+            id: listColumn
+            x: Theme.margin
+            y: Theme.gap3
+            width: 412 - 2 * Theme.margin
+            PageHead {
+                width: parent.width
+                title: page.title
+                subtitle: page.subtitle
+            }
+            Rule {
+                width: parent.width
+            }
+            RowColumn {
+                width: parent.width
+                dense: true
+                rows: page.tests
+                chosenId: page.chosenId
+                onPicked: rowId => page.choose(rowId)
+            }
+        }
+    }
+    Rectangle {
+        visible: root.listed
+        x: list.width
+        width: Theme.hairWidth
+        height: parent.height
+        color: Theme.ink
+    }
     Item {
         id: head
-        width: parent.width
-        height: headWords.implicitHeight + Theme.gap3 + Theme.gap2
+        anchors.left: list.right
+        anchors.right: parent.right
+        visible: !root.listed
+        height: visible ? headWords.implicitHeight + Theme.gap3 + Theme.gap2 : 0
         PageHead {
             id: headWords
             x: Theme.margin
@@ -37,7 +77,8 @@ FocusScope {
         objectName: "groundMap"
         anchors.top: head.bottom
         anchors.bottom: card.visible ? card.top : legend.visible ? legend.top : parent.bottom
-        width: parent.width
+        anchors.left: list.right
+        anchors.right: parent.right
         clip: true
         focus: true
         source: page.source
@@ -56,6 +97,7 @@ FocusScope {
         bodyWeight: Theme.body
         strongWeight: Theme.strong
         decidingWeight: Theme.deciding
+        strokeScale: Theme.hairWidth
         scaleBarInset: Qt.point(100, 20)
         Accessible.role: Accessible.Graphic
         Accessible.name: page.title + ", " + page.subtitle
@@ -110,7 +152,8 @@ FocusScope {
         id: legend
         property bool open: false
         visible: open && !card.visible
-        width: parent.width
+        anchors.left: list.right
+        anchors.right: parent.right
         anchors.bottom: parent.bottom
         onClosed: open = false
     }
@@ -118,7 +161,8 @@ FocusScope {
         id: card
         objectName: "mapCard"
         visible: page.chosenId !== ""
-        width: parent.width
+        anchors.left: list.right
+        anchors.right: parent.right
         height: visible ? cardColumn.implicitHeight + Theme.gap4 : 0
         anchors.bottom: parent.bottom
         color: Theme.paper

@@ -1,14 +1,17 @@
 import QtQuick
 import Groundcount
 
-// The four places and the way between them. A place is loaded when it is first asked for and kept from then on.
+// The four places and the way between them. A place is loaded when it is first asked for and kept from then on. A test's
+// sheet lies over the place on a phone; wide, it takes the place of the day's sheet beside the map.
 FocusScope {
     id: root
 
     property bool wide: false
-    property string place: "day"
-    readonly property bool settled: day.settled && map.settled && lots.settled && kit.settled
-    signal chosen(string place)
+    readonly property string place: Desk.place
+    readonly property bool beside: wide && (place === "day" || Desk.testOpen)
+    readonly property bool settled: day.settled && map.settled && lots.settled && kit.settled && sheet.settled
+
+    objectName: "shell"
 
     SideRail {
         id: rail
@@ -16,7 +19,7 @@ FocusScope {
         height: parent.height
         width: visible ? implicitWidth : 0
         place: root.place
-        onChosen: place => root.chosen(place)
+        onChosen: place => Desk.place = place
     }
     Item {
         id: stage
@@ -25,38 +28,62 @@ FocusScope {
         anchors.top: parent.top
         anchors.topMargin: Theme.insetTop
         anchors.bottom: bar.top
-        PlaceLoader {
-            id: day
-            objectName: "dayPlace"
-            shown: root.place === "day"
-            page: "../pages/DayPage.qml"
+
+        Item {
+            id: left
+            width: root.beside ? 412 : parent.width
+            height: parent.height
+            PlaceLoader {
+                id: day
+                objectName: "dayPlace"
+                shown: root.place === "day" && !Desk.testOpen
+                page: "../pages/DayPage.qml"
+            }
+            PlaceLoader {
+                id: lots
+                objectName: "lotsPlace"
+                shown: root.place === "lots" && !Desk.testOpen
+                page: "../pages/LotsPage.qml"
+            }
+            PlaceLoader {
+                id: kit
+                objectName: "kitPlace"
+                shown: root.place === "kit" && !Desk.testOpen
+                page: "../pages/KitPage.qml"
+            }
+            PlaceLoader {
+                id: sheet
+                objectName: "testPlace"
+                shown: Desk.testOpen
+                page: "../pages/TestSheetPage.qml"
+            }
         }
-        PlaceLoader {
-            id: map
-            objectName: "mapPlace"
-            shown: root.place === "map"
-            page: "../pages/MapPage.qml"
+        Rectangle {
+            visible: root.beside
+            x: left.width
+            width: Theme.hairWidth
+            height: parent.height
+            color: Theme.ink
         }
-        PlaceLoader {
-            id: lots
-            objectName: "lotsPlace"
-            shown: root.place === "lots"
-            page: "../pages/LotsPage.qml"
-        }
-        PlaceLoader {
-            id: kit
-            objectName: "kitPlace"
-            shown: root.place === "kit"
-            page: "../pages/KitPage.qml"
+        Item {
+            x: root.beside ? left.width + 1 : 0
+            width: parent.width - x
+            height: parent.height
+            PlaceLoader {
+                id: map
+                objectName: "mapPlace"
+                shown: root.beside || (root.place === "map" && !Desk.testOpen)
+                page: "../pages/MapPage.qml"
+            }
         }
     }
     BottomBar {
         id: bar
-        visible: !root.wide
+        visible: !root.wide && !Desk.testOpen
         anchors.bottom: parent.bottom
         width: parent.width
         height: visible ? implicitHeight : 0
         place: root.place
-        onChosen: place => root.chosen(place)
+        onChosen: place => Desk.place = place
     }
 }

@@ -1,0 +1,222 @@
+#include "view/day_view.h"
+
+#include "view/figure_text.h"
+#include "view/limit_scale.h"
+#include "view/test_rows.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace groundcount::view {
+namespace {
+
+enum Role { Label = Qt::UserRole, Figure, Deviation, MarkRole, LowLimit, HighLimit, Value };
+
+struct Bearing {
+    double feet = 0;
+    double degrees = 0;
+};
+
+std::optional<Bearing> towards(const std::optional<OwnPlace>& own, const book::SiteRow& site, double metresPerUnit)
+{
+    if (!own)
+        return std::nullopt;
+    const double east = (site.east - own->east) * metresPerUnit;
+    const double north = (site.north - own->north) * metresPerUnit;
+    return Bearing{Length::metres(std::hypot(east, north)).feet(), std::fmod(std::atan2(east, north) * 180 / M_PI + 360, 360)};
+}
+
+CountLine countLine(const QString& label, double count, const std::optional<double>& deviationPct, double limitPct, const std::optional<double>& mean)
+{
+    CountLine line;
+    line.label = label;
+    line.figure = figureText(count, 0);
+    line.mark = !deviationPct ? Mark::Waiting : std::fabs(*deviationPct) <= limitPct ? Mark::Pass : Mark::Fail;
+    LimitReading reading;
+    reading.low = -limitPct;
+    reading.high = limitPct;
+    reading.value = deviationPct;
+    const LimitScale scale(-1.6 * limitPct, 1.6 * limitPct);
+    const LimitFigure figure = scale.place(reading, line.mark);
+    line.lowLimit = figure.lowLimit;
+    line.highLimit = figure.highLimit;
+    line.value = figure.value;
+    const QString limit = QChar(0x00B1) + figureText(limitPct, limitPct == std::floor(limitPct) ? 0 : 1) + " %";
+    line.deviation = deviationPct ? DayView::tr("%1 of %2").arg(signedText(*deviationPct, 1), limit)
+                                  : mean ? DayView::tr("mean %1 %2").arg(figureText(*mean, 0), limit) : limit;
+    return line;
+}
+
+}  // namespace
+
+void CountLines::setLines(std::vector<CountLine> lines)
+{
+    if (lines == m_lines)
+        return;
+    beginResetModel();
+    m_lines = std::move(lines);
+    endResetModel();
+}
+
+int CountLines::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+}
+
+QVariant CountLines::data(const QModelIndex& index, int role) const
+{
+    if (!index.isValid() || index.row() >= rowCount())
+        return {};
+    const CountLine& line = m_lines[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Label: return line.label;
+    case Figure: return line.figure;
+    case Deviation: return line.deviation;
+    case MarkRole: return static_cast<int>(line.mark);
+    case LowLimit: return line.lowLimit;
+    case HighLimit: return line.highLimit;
+    case Value: return line.value;
+    default: return {};
+    }
+}
+
+QHash<int, QByteArray> CountLines::roleNames() const
+{
+    return {{Label, "label"},       {Figure, "figure"},       {Deviation, "deviation"}, {MarkRole, "mark"},
+            {LowLimit, "lowLimit"}, {HighLimit, "highLimit"}, {Value, "value"}};
+}
+
+DayView::DayView(QObject* parent) : QObject(parent) {}
+
+void DayView::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    m_session = session;
+    connect(session, &Session::recordsChanged, this, &DayView::refresh);
+    connect(session, &Session::placeChanged, this, [this] { refreshOwed(); emit changed(); });
+    refresh();
+    emit sessionChanged();
+}
+
+void DayView::refresh()
+{
+    const auto& job = m_session->job();
+    m_hasJob = !job.id.empty();
+    m_emptyText = m_hasJob ? QString() : tr("This field book holds no job yet. Make one with groundbook, or open a book with --book.");
+    m_title = localText(m_session->now().toUTC().toString(Qt::ISODateWithMs).toStdString(), m_session->offsetMinutes(), "dddd, MMMM d");
+    m_place = QString::fromStdString(job.place.empty() ? job.name : job.name + ", " + job.place);
+    refreshGauge();
+    refreshOwed();
+    refreshTests();
+    emit changed();
+}
+
+void DayView::refreshGauge()
+{
+    const auto& gauge = m_session->gauge();
+    m_gaugeMissing = m_session->gaugeMissing();
+    m_gaugeName = gauge ? QString::fromStdString(gauge->name) : tr("No gauge");
+    const bool ready = gauge && m_gaugeMissing.isEmpty();
+    m_gaugeMark = ready ? Mark::Pass : Mark::Nothing;
+    m_gaugeStanding = ready ? tr("Ready") : tr("Not ready");
+    m_canStart = m_hasJob && ready && !m_session->isReadOnly();
+    m_startText = m_canStart ? tr("Start a test here")
+                  : m_session->isReadOnly() ? tr("Start a test: this book is read-only")
+                  : !m_hasJob ? tr("Start a test: needs a job") : tr("Start a test: %1").arg(m_gaugeMissing.toLower());
+    const auto* today = m_session->standardToday();
+    const auto limit = [&](const char* key) { return m_session->ruleSet().limits.find(key)->second.value.value(); };
+    std::vector<CountLine> lines;
+    if (today) {
+        lines.push_back(countLine(tr("Density"), today->density, today->densityDeviationPct, limit("standard.density"), today->densityMean));
+        lines.push_back(countLine(tr("Moisture"), today->moisture, today->moistureDeviationPct, limit("standard.moisture"), today->moistureMean));
+    }
+    m_counts.setLines(std::move(lines));
+    m_gaugePapers.clear();
+    if (!gauge)
+        return;
+    if (today)
+        m_gaugePapers = (today->accepted ? tr("Standard counts accepted %1.") : tr("Standard counts not accepted, %1."))
+                            .arg(localText(today->at, today->offsetMinutes, "h:mm"));
+    if (ready)
+        m_gaugePapers += ' ' + tr("Papers in date.");
+}
+
+void DayView::refreshOwed()
+{
+    const auto& all = m_session->snapshot();
+    struct Owed {
+        const book::SiteRow* site;
+        std::optional<Bearing> way;
+    };
+    std::vector<Owed> owed;
+    std::size_t drawn = 0;
+    // A lot is worked lift by lift: what is owed here today is what the newest lift with a draw still lacks.
+    for (const auto& lift : all.lifts) {
+        const bool newer = std::any_of(all.lifts.begin(), all.lifts.end(), [&](const book::LiftRow& other) {
+            return other.lot == lift.lot && other.number > lift.number &&
+                   std::any_of(all.sites.begin(), all.sites.end(), [&](const auto& s) { return s.lift == other.id; });
+        });
+        if (newer)
+            continue;
+        std::vector<Owed> open;
+        std::size_t ofLift = 0;
+        for (const auto& site : all.sites) {
+            if (site.lift != lift.id)
+                continue;
+            ++ofLift;
+            if (site.testId.empty())
+                open.push_back({&site, towards(m_session->ownPlace(), site, m_session->metresPerGridUnit())});
+        }
+        if (open.empty())
+            continue;
+        drawn += ofLift;
+        owed.insert(owed.end(), open.begin(), open.end());
+    }
+    std::stable_sort(owed.begin(), owed.end(), [](const Owed& a, const Owed& b) {
+        return a.way && b.way ? a.way->feet < b.way->feet : a.site->stationFt < b.site->stationFt;
+    });
+    std::vector<Row> rows;
+    for (const auto& [site, way] : owed) {
+        const auto lot = std::find_if(all.lots.begin(), all.lots.end(), [&](const auto& l) { return l.id == site->lot; });
+        const auto lift = std::find_if(all.lifts.begin(), all.lifts.end(), [&](const auto& l) { return l.id == site->lift; });
+        Row row;
+        row.id = QString::fromStdString(site->draw + "/" + std::to_string(site->number));
+        row.mark = Mark::Owed;
+        row.lead = stationOffsetText(site->stationFt, std::nullopt);
+        row.title = QStringLiteral(", ") + offsetText(site->offsetFt);
+        row.second = tr("Site %1, lot %2, lift %3").arg(site->number).arg(QString::fromStdString(lot == all.lots.end() ? "" : lot->name))
+                         .arg(lift == all.lifts.end() ? 0 : lift->number);
+        if (way) {
+            row.figure = figureText(way->feet, 0);
+            row.unit = QStringLiteral("ft");
+            row.word = compassWord(way->degrees);
+            row.hasBearing = true;
+            row.bearing = way->degrees;
+        }
+        rows.push_back(std::move(row));
+    }
+    m_owedText = drawn ? tr("%1 of %2").arg(rows.size()).arg(drawn) : QString();
+    m_owed.setRows(std::move(rows));
+}
+
+void DayView::refreshTests()
+{
+    std::vector<Row> waiting, results;
+    for (const auto& test : m_session->snapshot().tests) {
+        if (test.state == book::TestState::Void || !m_session->isToday(test.startedAt, test.offsetMinutes))
+            continue;
+        const bool open = test.state == book::TestState::Open || test.state == book::TestState::Waiting;
+        Row row = testRow(test);
+        if (open)
+            row.second = test.state == book::TestState::Open
+                             ? tr("open since %1").arg(localText(test.startedAt, test.offsetMinutes, "h:mm"))
+                             : tr("for the %1 since %2").arg(QString::fromStdString(test.waitingFor),
+                                                            localText(test.verdictAt.empty() ? test.startedAt : test.verdictAt, test.offsetMinutes, "h:mm"));
+        (open ? waiting : results).push_back(std::move(row));
+    }
+    m_waiting.setRows(std::move(waiting));
+    m_results.setRows(std::move(results));
+}
+
+}  // namespace groundcount::view

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "view/session.h"
+
+#include <vector>
+
+namespace groundcount::view {
+
+/// What one lot and lift has and lacks, counted from the rows.
+struct LiftState {
+    const book::LiftRow* lift = nullptr;
+    int made = 0;      ///< random tests with a verdict
+    int required = 0;  ///< the lot's tests per lift
+    std::vector<const book::TestRow*> tests;      ///< not void, in order
+    std::vector<const book::SiteRow*> owed;       ///< drawn sites without a test
+    std::vector<const book::TestRow*> openFailures;
+};
+
+/// A failure is open until a retest of it, or of a retest in its chain, passes at the same lot and lift.
+bool isOpenFailure(const book::TestRow& test, const std::vector<book::TestRow>& tests);
+
+LiftState liftState(const Snapshot& all, const book::LotRow& lot, const book::LiftRow& lift);
+/// Lifts of a lot, newest first.
+std::vector<const book::LiftRow*> liftsOf(const Snapshot& all, const book::LotRow& lot);
+/// The sublot (from 0) that holds a station; -1 when the lot has no station range or the station lies outside.
+int sublotOf(const book::LotRow& lot, double stationFt);
+/// Station at which a sublot begins (index = sublots gives the end).
+double sublotBegin(const book::LotRow& lot, int sublot);
+
+}  // namespace groundcount::view

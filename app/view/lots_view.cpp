@@ -1,0 +1,222 @@
+#include "view/lots_view.h"
+
+#include "method/site/station.h"
+#include "view/figure_text.h"
+#include "view/lot_state.h"
+#include "view/test_rows.h"
+
+#include <algorithm>
+
+namespace groundcount::view {
+namespace {
+
+enum Role { Number = Qt::UserRole, Made, Complete, Cells };
+
+const book::LotRow* lotById(const Snapshot& all, const QString& id)
+{
+    const auto at = std::find_if(all.lots.begin(), all.lots.end(), [&](const auto& l) { return QString::fromStdString(l.id) == id; });
+    return at == all.lots.end() ? nullptr : &*at;
+}
+
+template <class Named>
+QString nameOf(const std::vector<Named>& list, const std::string& id)
+{
+    const auto at = std::find_if(list.begin(), list.end(), [&](const auto& one) { return one.id == id; });
+    return at == list.end() ? QString() : QString::fromStdString(at->name);
+}
+
+QString ageText(const QDateTime& since, const QDateTime& now)
+{
+    const qint64 minutes = since.secsTo(now) / 60;
+    return minutes < 120 ? LotsView::tr("%1 min").arg(minutes)
+           : minutes < 48 * 60 ? LotsView::tr("%1 h").arg(minutes / 60) : LotsView::tr("%1 days").arg(minutes / 1440);
+}
+
+}  // namespace
+
+void LiftLines::setLines(std::vector<LiftLine> lines)
+{
+    beginResetModel();
+    m_lines = std::move(lines);
+    m_cells.clear();
+    m_sublots = 0;
+    for (const auto& line : m_lines) {
+        m_sublots = static_cast<int>(line.cells.size());
+        for (std::size_t i = 0; i < line.cells.size(); ++i) {
+            auto list = std::make_unique<RowList>();
+            list->setRows(line.cells[i]);
+            m_cells.push_back(std::move(list));
+        }
+    }
+    endResetModel();
+    emit countChanged();
+}
+
+int LiftLines::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : count();
+}
+
+QVariant LiftLines::data(const QModelIndex& index, int role) const
+{
+    if (!index.isValid() || index.row() >= count())
+        return {};
+    const LiftLine& line = m_lines[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Number: return line.number;
+    case Made: return line.made;
+    case Complete: return line.complete;
+    case Cells: {
+        QObjectList lists;
+        for (int i = 0; i < m_sublots; ++i)
+            lists.append(m_cells[static_cast<std::size_t>(index.row() * m_sublots + i)].get());
+        return QVariant::fromValue(lists);
+    }
+    default: return {};
+    }
+}
+
+QHash<int, QByteArray> LiftLines::roleNames() const
+{
+    return {{Number, "number"}, {Made, "made"}, {Complete, "complete"}, {Cells, "cells"}};
+}
+
+LotsView::LotsView(QObject* parent) : QObject(parent) {}
+
+void LotsView::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    m_session = session;
+    connect(session, &Session::recordsChanged, this, &LotsView::refresh);
+    refresh();
+    emit sessionChanged();
+}
+
+void LotsView::setChosenLot(const QString& id)
+{
+    if (id == m_chosen)
+        return;
+    m_chosen = id;
+    refresh();
+}
+
+void LotsView::refresh()
+{
+    const Snapshot& all = m_session->snapshot();
+    std::vector<Row> rows;
+    int made = 0, owed = 0, open = 0;
+    for (const auto& lot : all.lots) {
+        int lotMade = 0, lotRequired = 0, lotOpen = 0;
+        for (const auto* lift : liftsOf(all, lot)) {
+            const LiftState state = liftState(all, lot, *lift);
+            lotMade += state.made;
+            lotRequired += state.required;
+            lotOpen += static_cast<int>(state.openFailures.size());
+            owed += static_cast<int>(state.owed.size());
+        }
+        Row row;
+        row.id = QString::fromStdString(lot.id);
+        row.mark = lotOpen > 0 ? Mark::Fail : lotRequired > 0 && lotMade >= lotRequired ? Mark::Pass : Mark::Owed;
+        row.title = tr("Lot %1").arg(QString::fromStdString(lot.name));
+        row.second = nameOf(all.materials, lot.material);
+        row.figure = QString::number(lotMade);
+        row.unit = lotRequired > 0 ? tr("of %1").arg(lotRequired) : QString();
+        row.word = lotOpen > 0 ? tr("%n failure(s) open", nullptr, lotOpen) : lotMade >= lotRequired ? tr("all made") : tr("%1 owed").arg(lotRequired - lotMade);
+        row.wordMark = lotOpen > 0 ? Mark::Fail : Mark::Nothing;
+        row.chevron = true;
+        rows.push_back(std::move(row));
+        made += lotMade;
+        open += lotOpen;
+    }
+    m_lots.setRows(std::move(rows));
+    m_summary = tr("%1 made, %2 owed, %3 open").arg(made).arg(owed).arg(open);
+    if (const auto* lot = lotById(all, m_chosen))
+        refreshLot(*lot);
+    emit changed();
+}
+
+void LotsView::refreshLot(const book::LotRow& lot)
+{
+    const Snapshot& all = m_session->snapshot();
+    m_lotTitle = tr("Lot %1").arg(QString::fromStdString(lot.name));
+    m_lotContext = nameOf(all.materials, lot.material);
+    m_requirement = requirementText(lot);
+    m_columns.clear();
+    const int sublots = std::max(1, lot.sublots);
+    for (int i = 0; i < sublots; ++i)
+        m_columns << (lot.beginStationFt ? QString::fromStdString(method::stationText(sublotBegin(lot, i), 100.0, 0)) : QString());
+    std::vector<LiftLine> lines;
+    std::vector<Row> failures, tests;
+    for (const auto* lift : liftsOf(all, lot)) {
+        const LiftState state = liftState(all, lot, *lift);
+        LiftLine line;
+        line.number = lift->number;
+        line.made = tr("%1 of %2").arg(state.made).arg(state.required);
+        line.complete = state.made >= state.required;
+        line.cells.resize(static_cast<std::size_t>(sublots));
+        const auto put = [&](const std::optional<double>& station, const std::string& id, Mark mark) {
+            const int at = station ? sublotOf(lot, *station) : -1;
+            if (at < 0)
+                return;
+            Row cell;
+            cell.id = QString::fromStdString(id);
+            cell.mark = mark;
+            line.cells[static_cast<std::size_t>(at)].push_back(std::move(cell));
+        };
+        for (const auto* test : state.tests) {
+            // A failure settled by its retest gives way to the retest; both stay in the list below.
+            if (test->state != book::TestState::Fail || isOpenFailure(*test, all.tests))
+                put(test->stationFt, test->id, markOf(test->state));
+            tests.push_back(testRow(*test));
+        }
+        for (const auto* site : state.owed)
+            put(site->stationFt, site->draw, Mark::Owed);
+        for (const auto* test : state.openFailures) {
+            Row row = testRow(*test);
+            const auto since = QDateTime::fromString(QString::fromStdString(test->verdictAt), Qt::ISODateWithMs);
+            row.title = ' ' + tr("is open, %1").arg(ageText(since, m_session->now()));
+            QStringList why;
+            for (const auto& reason : test->reasons)
+                why << QString::fromStdString(reason);
+            row.second = tr("%1 %, %2").arg(shownDecimal(test->compactionPct), why.join(", "));
+            row.figure.clear();
+            row.unit.clear();
+            row.word = tr("lift %1").arg(lift->number);
+            row.wordMark = Mark::Nothing;
+            failures.push_back(std::move(row));
+        }
+        lines.push_back(std::move(line));
+    }
+    m_lifts.setLines(std::move(lines));
+    m_failures.setRows(std::move(failures));
+    m_tests.setRows(std::move(tests));
+}
+
+QString requirementText(const book::LotRow& lot)
+{
+    QStringList parts;
+    if (!lot.minimumPctText.empty() && !lot.maximumPctText.empty())
+        parts << LotsView::tr("%1 to %2 %").arg(shownDecimal(lot.minimumPctText), shownDecimal(lot.maximumPctText));
+    else if (!lot.minimumPctText.empty())
+        parts << LotsView::tr("%1 % or more").arg(shownDecimal(lot.minimumPctText));
+    else if (!lot.maximumPctText.empty())
+        parts << LotsView::tr("%1 % or less").arg(shownDecimal(lot.maximumPctText));
+    const auto bound = [](const std::string& text) {
+        const QString shown = shownDecimal(text);
+        return shown.startsWith(QChar(0x2212)) || shown == "0" ? shown : '+' + shown;
+    };
+    const bool percent = lot.windowKind == "percent of optimum";
+    const QString unit = percent ? LotsView::tr("% of optimum") : LotsView::tr("of optimum");
+    if (lot.windowKind == "points" || percent) {
+        if (!lot.windowLowText.empty() && !lot.windowHighText.empty())
+            parts << LotsView::tr("moisture %1 to %2 %3").arg(bound(lot.windowLowText), bound(lot.windowHighText), unit);
+        else if (!lot.windowLowText.empty())
+            parts << LotsView::tr("moisture from %1 %2").arg(bound(lot.windowLowText), unit);
+        else if (!lot.windowHighText.empty())
+            parts << LotsView::tr("moisture up to %1 %2").arg(bound(lot.windowHighText), unit);
+    }
+    return parts.isEmpty() ? LotsView::tr("No requirement") : parts.join(", ");
+}
+
+}  // namespace groundcount::view

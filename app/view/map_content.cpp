@@ -1,0 +1,202 @@
+#include "view/map_content.h"
+
+#include "method/site/station.h"
+#include "view/figure_text.h"
+#include "view/lot_state.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+namespace groundcount::view {
+namespace {
+
+constexpr double kSampleFt = 10;  // an arc of 900 ft radius is drawn within 0.02 ft
+
+map::PointState pointState(book::TestState state)
+{
+    switch (state) {
+    case book::TestState::Pass: return map::PointState::Pass;
+    case book::TestState::Fail: return map::PointState::Fail;
+    case book::TestState::InformationOnly: return map::PointState::InformationOnly;
+    case book::TestState::Void: return map::PointState::Void;
+    case book::TestState::Open:
+    case book::TestState::Waiting: break;
+    }
+    return map::PointState::Waiting;
+}
+
+class Content {
+public:
+    Content(const Session& session, int liftNumber)
+        : m_session(session), m_all(session.snapshot()), m_lift(liftNumber), m_origin(sceneOrigin(session))
+    {
+    }
+
+    std::shared_ptr<const map::MapScene> scene()
+    {
+        auto scene = std::make_shared<map::MapScene>();
+        m_scene = scene.get();
+        m_scene->metresPerUnit = m_session.metresPerGridUnit();
+        m_scene->unitName = m_all.job.gridUnit == "m" ? QStringLiteral("m") : QStringLiteral("ft");
+        alignment();
+        for (const auto& lot : m_all.lots)
+            addLot(lot);
+        obstacles();
+        tests();
+        return scene;
+    }
+
+private:
+    map::MapVertex vertex(double east, double north) const { return {east - m_origin.east, north - m_origin.north}; }
+
+    std::optional<map::MapVertex> at(double stationFt, double offsetRightFt) const
+    {
+        const auto point = m_session.alignment()->at(stationFt, offsetRightFt);
+        if (!point)
+            return std::nullopt;
+        return vertex(point->eastFt, point->northFt);
+    }
+
+    map::MapRun run(double fromFt, double toFt, double offsetRightFt) const
+    {
+        map::MapRun points;
+        const int steps = std::max(1, static_cast<int>(std::ceil(std::fabs(toFt - fromFt) / kSampleFt)));
+        for (int i = 0; i <= steps; ++i) {
+            if (const auto v = at(fromFt + (toFt - fromFt) * i / steps, offsetRightFt))
+                points.push_back(*v);
+        }
+        return points;
+    }
+
+    void alignment()
+    {
+        if (!m_session.alignment())
+            return;
+        const auto& line = *m_session.alignment();
+        const double begin = line.stations().beginFt();
+        const double end = begin + line.lengthFt();
+        m_scene->lines.push_back({map::LineStyle::Alignment, run(begin, end, 0)});
+        double corridor = 0;
+        for (const auto& lot : m_all.lots)
+            corridor = std::max(corridor, lot.rightFt.value_or(0));
+        for (double s = std::ceil(begin / 50) * 50; s <= end; s += 50) {
+            const auto v = at(s, 0);
+            const auto azimuth = line.azimuthDeg(s);
+            if (!v || !azimuth)
+                continue;
+            const bool whole = std::fmod(s, 100) == 0;
+            m_scene->stations.push_back({*v, *azimuth, whole ? QString::fromStdString(method::stationText(s, 100.0, 0)) : QString(), corridor + 12});
+        }
+    }
+
+    map::MapRun ring(double fromFt, double toFt, const book::LotRow& lot) const
+    {
+        map::MapRun left = run(fromFt, toFt, -lot.leftFt.value_or(0));
+        const map::MapRun right = run(toFt, fromFt, lot.rightFt.value_or(0));
+        left.insert(left.end(), right.begin(), right.end());
+        return left;
+    }
+
+    void addLot(const book::LotRow& lot)
+    {
+        if (!m_session.alignment() || !lot.beginStationFt || !lot.endStationFt || !lot.leftFt || !lot.rightFt)
+            return;
+        const book::LiftRow* lift = nullptr;
+        for (const auto* one : liftsOf(m_all, lot)) {
+            if (one->number == m_lift)
+                lift = one;
+        }
+        const int sublots = std::max(1, lot.sublots);
+        if (lift) {
+            const LiftState state = liftState(m_all, lot, *lift);
+            for (int i = 0; i < sublots; ++i) {
+                const auto inside = [&](const std::optional<double>& station) { return station && sublotOf(lot, *station) == i; };
+                const bool failed = std::any_of(state.openFailures.begin(), state.openFailures.end(), [&](const auto* t) { return inside(t->stationFt); });
+                const bool tested = std::any_of(state.tests.begin(), state.tests.end(), [&](const auto* t) { return inside(t->stationFt); });
+                if (failed || !tested)
+                    m_scene->areas.push_back({failed ? map::AreaStyle::OpenFailure : map::AreaStyle::Untested,
+                                              {ring(sublotBegin(lot, i), sublotBegin(lot, i + 1), lot)}, {}, m_lift});
+            }
+        }
+        for (int i = 0; i < sublots && sublots > 1; ++i)
+            m_scene->areas.push_back({map::AreaStyle::Sublot, {ring(sublotBegin(lot, i), sublotBegin(lot, i + 1), lot)}, {}, map::kEveryLift});
+        m_scene->areas.push_back({lift ? map::AreaStyle::ChosenLot : map::AreaStyle::Lot,
+                                  {ring(*lot.beginStationFt, *lot.endStationFt, lot)}, QString::fromStdString(lot.name), map::kEveryLift});
+    }
+
+    void obstacles()
+    {
+        for (const auto& o : m_all.obstacles) {
+            map::MapObstacle item;
+            item.kind = o.obstacleKind == "vehicle" ? map::ObstacleKind::Vehicle
+                        : o.obstacleKind == "gauge" ? map::ObstacleKind::Gauge
+                        : o.obstacleKind == "structure" || o.obstacleKind == "wall" ? map::ObstacleKind::Structure : map::ObstacleKind::Other;
+            item.outline = {vertex(o.east, o.north)};
+            item.label = QString::fromStdString(o.name);
+            item.id = QString::fromStdString(o.id);
+            m_scene->obstacles.push_back(std::move(item));
+        }
+    }
+
+    void tests()
+    {
+        for (const auto& test : m_all.tests) {
+            if (test.north == 0 && test.east == 0)
+                continue;  // sealed without a place: nothing to draw
+            m_scene->points.push_back({test.east - m_origin.east, test.north - m_origin.north, pointState(test.state), test.liftNumber,
+                                       QString::fromStdString(test.number), QString::fromStdString(test.id)});
+            if (test.state == book::TestState::Open)
+                rings(test);
+        }
+        for (const auto& site : m_all.sites) {
+            if (!site.testId.empty())
+                continue;
+            const auto lift = std::find_if(m_all.lifts.begin(), m_all.lifts.end(), [&](const auto& l) { return l.id == site.lift; });
+            m_scene->points.push_back({site.east - m_origin.east, site.north - m_origin.north, map::PointState::Owed,
+                                       lift == m_all.lifts.end() ? map::kEveryLift : lift->number,
+                                       QCoreApplication::translate("MapContent", "Site %1").arg(site.number),
+                                       QString::fromStdString(site.draw + "/" + std::to_string(site.number))});
+        }
+    }
+
+    void rings(const book::TestRow& test)
+    {
+        const auto& limits = m_session.ruleSet().limits;
+        for (const auto& [key, name] : {std::pair{"clearance.other_gauges", "gauges %1"}, {"clearance.vehicles", "vehicles %1"}}) {
+            const auto& limit = limits.find(key)->second;
+            const double metres = limit.unit == "ft" ? Length::feet(limit.value.value()).metres() : limit.value.value();
+            m_scene->rings.push_back({vertex(test.east, test.north), metres,
+                                      QCoreApplication::translate("MapContent", name)
+                                          .arg(QString::fromStdString(limit.value.text() + " " + limit.unit)), false});
+        }
+    }
+
+    const Session& m_session;
+    const Snapshot& m_all;
+    int m_lift;
+    map::MapVertex m_origin;
+    map::MapScene* m_scene = nullptr;
+};
+
+}  // namespace
+
+map::MapVertex sceneOrigin(const Session& session)
+{
+    if (session.alignment()) {
+        if (const auto begin = session.alignment()->at(session.alignment()->stations().beginFt(), 0))
+            return {begin->eastFt, begin->northFt};
+    }
+    for (const auto& test : session.snapshot().tests) {
+        if (test.north != 0 || test.east != 0)
+            return {test.east, test.north};
+    }
+    return {};
+}
+
+std::shared_ptr<const map::MapScene> mapContent(const Session& session, int liftNumber)
+{
+    return Content(session, liftNumber).scene();
+}
+
+}  // namespace groundcount::view

@@ -1,0 +1,160 @@
+#include "view/map_view.h"
+
+#include "view/figure_text.h"
+#include "view/lot_state.h"
+#include "view/map_content.h"
+#include "view/test_rows.h"
+
+#include <algorithm>
+
+namespace groundcount::view {
+
+MapView::MapView(QObject* parent) : QObject(parent) {}
+
+void MapView::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    m_session = session;
+    connect(session, &Session::recordsChanged, this, &MapView::refresh);
+    refresh();
+    emit sessionChanged();
+}
+
+void MapView::refresh()
+{
+    const Snapshot& all = m_session->snapshot();
+    m_lifts.clear();
+    for (const auto& lift : all.lifts)
+        m_lifts.push_back(lift.number);
+    std::sort(m_lifts.begin(), m_lifts.end());
+    m_lifts.erase(std::unique(m_lifts.begin(), m_lifts.end()), m_lifts.end());
+    if (std::find(m_lifts.begin(), m_lifts.end(), m_lift) == m_lifts.end())
+        m_lift = startLift();
+    setLift(m_lift);
+}
+
+int MapView::startLift() const
+{
+    // The lift under work: the one with the newest test, else the highest.
+    const auto& tests = m_session->snapshot().tests;
+    const auto newest = std::max_element(tests.begin(), tests.end(), [](const auto& a, const auto& b) { return a.startedAt < b.startedAt; });
+    if (newest != tests.end() && newest->liftNumber > 0)
+        return newest->liftNumber;
+    return m_lifts.empty() ? map::kEveryLift : m_lifts.back();
+}
+
+void MapView::setLift(int lift)
+{
+    m_lift = lift;
+    const auto scene = mapContent(*m_session, lift);
+    m_origin = sceneOrigin(*m_session);
+    m_hasContent = !scene->points.empty() || !scene->lines.empty();
+    m_source.setScene(scene);
+    refreshWords();
+    emit changed();
+    emit chosenChanged();
+}
+
+void MapView::refreshWords()
+{
+    const Snapshot& all = m_session->snapshot();
+    QStringList lots;
+    int made = 0, required = 0, open = 0;
+    std::vector<Row> rows;
+    for (const auto& lot : all.lots) {
+        for (const auto* lift : liftsOf(all, lot)) {
+            if (lift->number != m_lift)
+                continue;
+            const LiftState state = liftState(all, lot, *lift);
+            lots << QString::fromStdString(lot.name);
+            made += state.made;
+            required += state.required;
+            open += static_cast<int>(state.openFailures.size());
+            for (const auto* test : state.tests)
+                rows.push_back(testRow(*test));
+        }
+    }
+    m_tests.setRows(std::move(rows));
+    m_title = lots.isEmpty() ? tr("Map") : lots.size() == 1 ? tr("Lot %1, lift %2").arg(lots.first()).arg(m_lift)
+                                                            : tr("Lots %1, lift %2").arg(lots.join(", ")).arg(m_lift);
+    m_subtitle = lots.isEmpty() ? tr("No lots in this book yet")
+                                : tr("%1 of %2 made").arg(made).arg(required) + (open > 0 ? ", " + tr("%n failure(s) open", nullptr, open) : QString());
+}
+
+QString MapView::liftText() const
+{
+    return m_lift == map::kEveryLift ? tr("all") : QString::number(m_lift);
+}
+
+bool MapView::canGoUp() const
+{
+    return !m_lifts.empty() && m_lift < m_lifts.back();
+}
+
+bool MapView::canGoDown() const
+{
+    return !m_lifts.empty() && m_lift > m_lifts.front();
+}
+
+void MapView::goUp()
+{
+    const auto at = std::upper_bound(m_lifts.begin(), m_lifts.end(), m_lift);
+    if (at != m_lifts.end())
+        setLift(*at);
+}
+
+void MapView::goDown()
+{
+    const auto at = std::lower_bound(m_lifts.begin(), m_lifts.end(), m_lift);
+    if (at != m_lifts.begin())
+        setLift(*std::prev(at));
+}
+
+void MapView::choose(const QString& id)
+{
+    m_chosenId = id;
+    m_chosen = {};
+    m_chosenIsTest = false;
+    const Snapshot& all = m_session->snapshot();
+    for (const auto& test : all.tests) {
+        if (QString::fromStdString(test.id) != id)
+            continue;
+        m_chosen = testRow(test);
+        m_chosen.title = tr("Test %1, %2").arg(QString::fromStdString(test.number), wordOf(test.state).toLower());
+        m_chosen.second = stationOffsetText(test.stationFt, test.offsetFt) + ", " + QString::fromLatin1(book::word(test.purpose));
+        m_chosen.figure += m_chosen.figure.isEmpty() ? QString() : QStringLiteral(" %");
+        m_chosenIsTest = true;
+    }
+    for (const auto& site : all.sites) {
+        if (QString::fromStdString(site.draw + "/" + std::to_string(site.number)) != id)
+            continue;
+        m_chosen.mark = Mark::Owed;
+        m_chosen.title = tr("Site %1, owed").arg(site.number);
+        m_chosen.second = stationOffsetText(site.stationFt, site.offsetFt);
+    }
+    for (const auto& obstacle : all.obstacles) {
+        if (QString::fromStdString(obstacle.id) == id) {
+            m_chosen.title = QString::fromStdString(obstacle.name);
+            m_chosen.second = QString::fromStdString(obstacle.obstacleKind);
+        }
+    }
+    if (m_chosen.title.isEmpty())
+        m_chosenId.clear();
+    emit chosenChanged();
+}
+
+void MapView::touch(double east, double north)
+{
+    m_touchedText.clear();
+    if (m_session->alignment()) {
+        const auto foot = m_session->alignment()->locate(north + m_origin.north, east + m_origin.east);
+        if (foot)
+            m_touchedText = stationOffsetText(foot->station.feet, foot->offsetRightFt);
+        else
+            m_touchedText = tr("Beside the alignment's ends");
+    }
+    emit touchedChanged();
+}
+
+}  // namespace groundcount::view

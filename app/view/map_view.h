@@ -1,0 +1,89 @@
+#pragma once
+
+#include "map/map_scene.h"
+#include "view/row_list.h"
+#include "view/session.h"
+
+#include <QObject>
+
+namespace groundcount::view {
+
+/// The map's content out of the book, the lift picker and the thing that was touched.
+class MapView : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(groundcount::view::Session* session READ session WRITE setSession NOTIFY sessionChanged REQUIRED)
+    Q_PROPERTY(groundcount::map::MapSource* source READ source CONSTANT)
+    Q_PROPERTY(QString title READ title NOTIFY changed)
+    Q_PROPERTY(QString subtitle READ subtitle NOTIFY changed)
+    Q_PROPERTY(int lift READ lift NOTIFY changed)
+    Q_PROPERTY(QString liftText READ liftText NOTIFY changed)
+    Q_PROPERTY(bool canGoUp READ canGoUp NOTIFY changed)
+    Q_PROPERTY(bool canGoDown READ canGoDown NOTIFY changed)
+    Q_PROPERTY(double originEast READ originEast NOTIFY changed)
+    Q_PROPERTY(double originNorth READ originNorth NOTIFY changed)
+    Q_PROPERTY(bool hasContent READ hasContent NOTIFY changed)
+    Q_PROPERTY(QString chosenId READ chosenId WRITE choose NOTIFY chosenChanged)
+    Q_PROPERTY(int chosenMark READ chosenMark NOTIFY chosenChanged)
+    Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY chosenChanged)
+    Q_PROPERTY(QString chosenText READ chosenText NOTIFY chosenChanged)
+    Q_PROPERTY(QString chosenFigure READ chosenFigure NOTIFY chosenChanged)
+    Q_PROPERTY(bool chosenIsTest READ chosenIsTest NOTIFY chosenChanged)
+    Q_PROPERTY(QString touchedText READ touchedText NOTIFY touchedChanged)
+    Q_PROPERTY(groundcount::view::RowList* tests READ tests CONSTANT)
+
+public:
+    explicit MapView(QObject* parent = nullptr);
+    Session* session() const { return m_session; }
+    void setSession(Session* session);
+    map::MapSource* source() { return &m_source; }
+    QString title() const { return m_title; }
+    QString subtitle() const { return m_subtitle; }
+    int lift() const { return m_lift; }
+    QString liftText() const;
+    bool canGoUp() const;
+    bool canGoDown() const;
+    bool hasContent() const { return m_hasContent; }
+    /// Grid place of the scene's local origin.
+    double originEast() const { return m_origin.east; }
+    double originNorth() const { return m_origin.north; }
+    Q_INVOKABLE void goUp();
+    Q_INVOKABLE void goDown();
+
+    QString chosenId() const { return m_chosenId; }
+    /// Chooses a test or site by its id on the map; an empty id chooses nothing.
+    Q_INVOKABLE void choose(const QString& id);
+    int chosenMark() const { return static_cast<int>(m_chosen.mark); }
+    QString chosenTitle() const { return m_chosen.title; }
+    QString chosenText() const { return m_chosen.second; }
+    QString chosenFigure() const { return m_chosen.figure; }
+    bool chosenIsTest() const { return m_chosenIsTest; }
+    /// Station and offset of a touched point, "54+12, 8 Rt".
+    QString touchedText() const { return m_touchedText; }
+    Q_INVOKABLE void touch(double east, double north);
+    RowList* tests() { return &m_tests; }
+
+signals:
+    void sessionChanged();
+    void changed();
+    void chosenChanged();
+    void touchedChanged();
+
+private:
+    void refresh();
+    void refreshWords();
+    void setLift(int lift);
+    int startLift() const;
+
+    Session* m_session = nullptr;
+    map::MapSource m_source;
+    QString m_title, m_subtitle, m_chosenId, m_touchedText;
+    map::MapVertex m_origin;
+    Row m_chosen;
+    bool m_chosenIsTest = false, m_hasContent = false;
+    int m_lift = map::kEveryLift;
+    std::vector<int> m_lifts;  ///< lift numbers in the book, ascending
+    RowList m_tests;
+};
+
+}  // namespace groundcount::view

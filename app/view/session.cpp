@@ -1,0 +1,311 @@
+#include "view/session.h"
+
+#include "book/keys.h"
+#include "book/state_query.h"
+#include "book/store.h"
+#include "gis/alignment_reader.h"
+#include "gis/crs.h"
+#include "gis/gdal_setup.h"
+#include "position/position_source.h"
+#include "view/figure_text.h"
+
+#include <QFileInfo>
+#include <QQmlEngine>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace groundcount::view {
+namespace {
+
+Session* theInstance = nullptr;
+
+constexpr double kNoPlace = std::numeric_limits<double>::quiet_NaN();
+constexpr int kLookForOthersMs = 2000;  // another process' records are seen within this
+
+/// Takes a list out of a query's answer; the first failure is kept.
+template <class List>
+void take(Result<List> answer, List& into, std::string& trouble)
+{
+    if (answer)
+        into = std::move(*answer);
+    else if (trouble.empty())
+        trouble = answer.error().what;
+}
+
+}  // namespace
+
+Session::Session(QObject* parent) : QObject(parent), m_ruleSet(method::neutralRules())
+{
+    m_rules = method::evaluationRules(m_ruleSet).value();
+    m_lookTimer.setInterval(kLookForOthersMs);
+    connect(&m_lookTimer, &QTimer::timeout, this, &Session::lookForOthers);
+}
+
+Session::~Session()
+{
+    if (theInstance == this)
+        theInstance = nullptr;
+}
+
+Session* Session::create(QQmlEngine*, QJSEngine*)
+{
+    // A page that is shown without a program around it (a lint run, a gallery) gets an empty session of its own.
+    if (!theInstance)
+        theInstance = new Session;
+    QQmlEngine::setObjectOwnership(theInstance, QQmlEngine::CppOwnership);
+    return theInstance;
+}
+
+void Session::setInstance(Session* session)
+{
+    theInstance = session;
+}
+
+Result<void> Session::open(const QString& bookPath, const QString& keyPath)
+{
+    if (const auto gdal = gis::setUpGdal(); !gdal)
+        return gdal;
+    const auto key = book::DeviceKey::loadOrMake(keyPath.toStdString());
+    if (!key)
+        return tl::unexpected(key.error());
+    const bool isNew = !QFileInfo::exists(bookPath);
+    auto store = book::Store::open(bookPath.toStdString(), isNew ? book::OpenMode::Create : book::OpenMode::ReadWrite, *key);
+    if (!store)
+        return tl::unexpected(store.error());
+    m_store = std::make_unique<book::Store>(std::move(*store));
+    m_bookName = QFileInfo(bookPath).fileName();
+    setTrouble(QString::fromStdString(m_store->damage()));
+    refresh();
+    m_lookTimer.start();
+    return {};
+}
+
+Result<void> Session::replay(const QString& nmeaPath)
+{
+    m_position = std::make_unique<position::PositionSource>();
+    connect(m_position.get(), &position::PositionSource::fixed, this, &Session::takeFix);
+    connect(m_position.get(), &position::PositionSource::stateChanged, this, &Session::placeChanged);
+    return m_position->openFile(nmeaPath, 1.0);
+}
+
+bool Session::isReadOnly() const
+{
+    return m_store && m_store->isReadOnly();
+}
+
+void Session::setTrouble(const QString& sentence)
+{
+    if (sentence == m_trouble)
+        return;
+    m_trouble = sentence;
+    emit troubleChanged();
+}
+
+QDateTime Session::now() const
+{
+    return m_clock ? m_clock->toUTC() : QDateTime::currentDateTimeUtc();
+}
+
+int Session::offsetMinutes() const
+{
+    return m_clock ? m_clock->offsetFromUtc() / 60 : QDateTime::currentDateTime().offsetFromUtc() / 60;
+}
+
+QString Session::localTime(const std::string& utc, int offsetMinutes) const
+{
+    return localText(utc, offsetMinutes, QStringLiteral("h:mm"));
+}
+
+bool Session::isToday(const std::string& utc, int offsetMinutes) const
+{
+    const QDateTime time = QDateTime::fromString(QString::fromStdString(utc), Qt::ISODateWithMs);
+    return time.isValid() && time.toOffsetFromUtc(offsetMinutes * 60).date() == now().toOffsetFromUtc(this->offsetMinutes() * 60).date();
+}
+
+const book::StandardCountRow* Session::standardToday() const
+{
+    const book::StandardCountRow* newest = nullptr;
+    for (const auto& set : m_snapshot.standardCounts) {
+        if (m_gauge && set.gauge == m_gauge->id && isToday(set.at, set.offsetMinutes))
+            newest = &set;
+    }
+    return newest;
+}
+
+Result<book::Record> Session::seal(const std::string& kind, const std::string& subject, const book::Body& body,
+                                   const std::string& amends, const std::string& reason)
+{
+    book::Entry entry;
+    entry.kind = kind;
+    entry.subject = subject;
+    entry.amends = amends;
+    entry.reason = reason;
+    entry.body = body;
+    return seal(std::move(entry));
+}
+
+Result<book::Record> Session::seal(book::Entry entry)
+{
+    if (!m_store)
+        return unavailable("No field book is open, so nothing can be sealed.");
+    entry.by = m_person.id;
+    entry.at = now().toString(Qt::ISODateWithMs).toStdString();
+    entry.offsetMinutes = offsetMinutes();
+    auto record = m_store->seal(entry);
+    if (!record) {
+        setTrouble(QString::fromStdString(record.error().what));
+        return record;
+    }
+    setTrouble({});
+    refresh();
+    return record;
+}
+
+void Session::lookForOthers()
+{
+    const auto version = m_store->dataVersion();
+    if (version && *version != m_dataVersion)
+        refresh();
+}
+
+void Session::refresh()
+{
+    std::string trouble;
+    const book::StateQuery query(*m_store);
+    m_dataVersion = m_store->dataVersion().value_or(0);
+    take(query.job(), m_snapshot.job, trouble);
+    take(query.tests({}), m_snapshot.tests, trouble);
+    take(query.sites({}, {}), m_snapshot.sites, trouble);
+    take(query.gauges(), m_snapshot.gauges, trouble);
+    take(query.standardCounts({}), m_snapshot.standardCounts, trouble);
+    std::reverse(m_snapshot.standardCounts.begin(), m_snapshot.standardCounts.end());
+    take(query.lots(), m_snapshot.lots, trouble);
+    take(query.lifts({}), m_snapshot.lifts, trouble);
+    take(query.materials(), m_snapshot.materials, trouble);
+    take(query.proctors(), m_snapshot.proctors, trouble);
+    take(query.people(), m_snapshot.people, trouble);
+    take(query.obstacles(), m_snapshot.obstacles, trouble);
+    refreshGround(trouble);
+    refreshPeople();
+    refreshGauge();
+    if (!trouble.empty())
+        setTrouble(QString::fromStdString(trouble));
+    emit recordsChanged();
+}
+
+void Session::refreshGround(std::string& trouble)
+{
+    const auto& job = m_snapshot.job;
+    const auto keep = [&](const Error& error) {
+        if (trouble.empty())
+            trouble = error.what;
+    };
+    m_crs.reset();
+    if (job.epsg > 0 || !job.crsWkt.empty()) {
+        auto crs = job.epsg > 0 ? gis::Crs::fromEpsg(job.epsg) : gis::Crs::fromWkt(job.crsWkt);
+        if (crs)
+            m_crs = std::make_unique<gis::Crs>(std::move(*crs));
+        else
+            keep(crs.error());
+    }
+    m_alignment.reset();
+    if (const auto lines = book::StateQuery(*m_store).alignments(); lines && !lines->empty()) {
+        auto line = gis::alignmentFrom(lines->front().body);
+        if (line)
+            m_alignment = std::move(*line);
+        else
+            keep(line.error());
+    }
+    m_ruleSet = method::neutralRules();
+    if (!job.ruleSet.empty()) {
+        const auto records = m_store->records({job.ruleSet, "rule-set"});
+        if (records && !records->empty()) {
+            auto rules = method::ruleSetFromJson(records->back().body.value("rules", book::Body::object()).dump());
+            if (rules)
+                m_ruleSet = std::move(*rules);
+            else
+                keep(rules.error());
+        }
+    }
+    if (auto rules = method::evaluationRules(m_ruleSet))
+        m_rules = *rules;
+    else
+        keep(rules.error());
+}
+
+void Session::refreshPeople()
+{
+    m_person = {};
+    for (const auto& person : m_snapshot.people) {
+        if (m_person.id.empty() || (m_person.role != "technician" && person.role == "technician"))
+            m_person = person;
+    }
+}
+
+void Session::refreshGauge()
+{
+    // The gauge that somebody has signed out last; without custody records, the first one.
+    m_gauge.reset();
+    for (const auto& gauge : m_snapshot.gauges) {
+        const bool out = !gauge.custodyEvent.empty() && gauge.custodyEvent != "signed in";
+        if (!m_gauge || (out && gauge.custodyAt > m_gauge->custodyAt))
+            m_gauge = gauge;
+    }
+    const auto late = [&](const std::string& date) {
+        const QDate day = QDate::fromString(QString::fromStdString(date), Qt::ISODate);
+        return day.isValid() && day < now().toOffsetFromUtc(offsetMinutes() * 60).date();
+    };
+    const auto* today = standardToday();
+    m_gaugeMissing = !m_gauge                                 ? tr("No gauge in this book")
+                     : m_gauge->custodyEvent == "signed in"   ? tr("Gauge not signed out")
+                     : m_gauge->calibrationHash.empty()       ? tr("Calibration missing")
+                     : late(m_gauge->calibrationExpires)      ? tr("Calibration out of date")
+                     : m_gauge->leakTestResult == "leak"      ? tr("Leak test found a leak")
+                     : late(m_gauge->leakTestExpires)         ? tr("Leak test out of date")
+                     : !today                                 ? tr("Standard counts missing")
+                     : !today->accepted && today->overrideReason.empty() ? tr("Standard counts not accepted")
+                                                              : QString();
+}
+
+void Session::takeFix()
+{
+    const auto fix = m_position->lastFix();
+    m_own.reset();
+    if (fix && m_crs) {
+        const auto grid = m_crs->fromGeographic({fix->latitude, fix->longitude});
+        // 2DRMS of the receiver's own sigmas; without them the circle is not drawn smaller than is known.
+        if (grid)
+            m_own = OwnPlace{grid->north, grid->east, fix->drmsM() ? 2 * *fix->drmsM() : kNoPlace};
+    }
+    emit placeChanged();
+}
+
+double Session::ownEast() const
+{
+    return m_own ? m_own->east : kNoPlace;
+}
+
+double Session::ownNorth() const
+{
+    return m_own ? m_own->north : kNoPlace;
+}
+
+double Session::ownAccuracyMetres() const
+{
+    return m_own ? m_own->accuracyMetres : kNoPlace;
+}
+
+QString Session::ownLabel() const
+{
+    if (!m_own || std::isnan(m_own->accuracyMetres))
+        return tr("You");
+    return tr("You %1%2 ft").arg(QChar(0x00B1)).arg(figureText(Length::metres(m_own->accuracyMetres).feet(), 0));
+}
+
+std::string Session::newId()
+{
+    return book::newSubject();
+}
+
+}  // namespace groundcount::view
