@@ -115,32 +115,51 @@ int Statement::columns() const
     return sqlite3_column_count(m_handle);
 }
 
+int Database::connect(const std::string& uri, Access access, const char* vfs)
+{
+    sqlite3* raw = nullptr;
+    int flags = SQLITE_OPEN_URI | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOMUTEX;
+    flags |= access == Access::ReadOnly ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE;
+    if (access == Access::Create)
+        flags |= SQLITE_OPEN_CREATE;
+    const int code = sqlite3_open_v2(uri.c_str(), &raw, flags, vfs);
+    m_db.reset(raw);
+    if (code != SQLITE_OK)
+        return code;
+    sqlite3_busy_timeout(raw, 5000);
+    // before the first read: a write-ahead log without shared memory must be held exclusively from its first use
+    if (vfs)
+        sqlite3_exec(raw, "PRAGMA locking_mode=EXCLUSIVE", nullptr, nullptr, nullptr);
+    return sqlite3_exec(raw, "SELECT count(*) FROM sqlite_schema", nullptr, nullptr, nullptr);
+}
+
+Error Database::notOpened(int code) const
+{
+    return Error{Fault::Unavailable, "The field book " + m_path + " could not be opened: " +
+                                         plain(code, m_db ? sqlite3_errmsg(m_db.get()) : "no memory") + " (SQLite " +
+                                         std::to_string(code) + ")."};
+}
+
 Result<Database> Database::open(const std::string& path, Access access)
 {
     Database database;
     database.m_path = path;
-    const auto tryOpen = [&](const std::string& uri) {
-        sqlite3* raw = nullptr;
-        int flags = SQLITE_OPEN_URI | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOMUTEX;
-        flags |= access == Access::ReadOnly ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE;
-        if (access == Access::Create)
-            flags |= SQLITE_OPEN_CREATE;
-        const int code = sqlite3_open_v2(uri.c_str(), &raw, flags, nullptr);
-        database.m_db.reset(raw);
-        if (code != SQLITE_OK)
-            return code;
-        sqlite3_busy_timeout(raw, 5000);
-        return sqlite3_exec(raw, "SELECT count(*) FROM sqlite_schema", nullptr, nullptr, nullptr);
-    };
-    int code = tryOpen(uriOf(path));
+    int code = database.connect(uriOf(path), access, nullptr);
     std::error_code missing;
     const auto walSize = std::filesystem::file_size(path + "-wal", missing);
     if (code != SQLITE_OK && access == Access::ReadOnly && (missing || walSize == 0) && std::filesystem::exists(path, missing))
-        code = tryOpen(uriOf(path) + "?immutable=1");  // a read-only card: no helper files can be made beside the book
+        code = database.connect(uriOf(path) + "?immutable=1", access, nullptr);  // a read-only card: no helper files can be made beside the book
     if (code != SQLITE_OK)
-        return unavailable("The field book " + path + " could not be opened: " +
-                           plain(code, database.m_db ? sqlite3_errmsg(database.m_db.get()) : "no memory") + " (SQLite " +
-                           std::to_string(code) + ").");
+        return tl::unexpected(database.notOpened(code));
+    return database;
+}
+
+Result<Database> Database::openOn(const std::string& vfs, const std::string& path, Access access)
+{
+    Database database;
+    database.m_path = path;
+    if (const int code = database.connect(uriOf(path), access, vfs.c_str()); code != SQLITE_OK)
+        return tl::unexpected(database.notOpened(code));
     return database;
 }
 

@@ -53,6 +53,9 @@ public:
     /// Opens a file. Immutable opening is tried when a read-only place refuses the write-ahead log's helper files.
     /// @error Unavailable with SQLite's words.
     static Result<Database> open(const std::string& path, Access access);
+    /// Opens through the sqlite3_vfs of this name, held by this connection alone: no shared memory is asked for.
+    /// @error Unavailable with SQLite's words.
+    static Result<Database> openOn(const std::string& vfs, const std::string& path, Access access);
 
     Result<void> exec(const std::string& sql);
     /// A statement for `sql`, prepared at its first use.
@@ -63,6 +66,8 @@ public:
     int lastCode() const;
 
 private:
+    int connect(const std::string& uri, Access access, const char* vfs);
+    Error notOpened(int code) const;
     struct Close {
         void operator()(sqlite3* db) const { sqlite3_close_v2(db); }
     };

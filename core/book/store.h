@@ -15,6 +15,7 @@
 namespace groundcount::book {
 
 class Database;
+enum class Access;
 
 enum class OpenMode {
     ReadOnly,
@@ -50,6 +51,8 @@ public:
     /// @param key the device's key; without one nothing can be sealed
     /// @error Refused for a file that is no field book, or of a newer format; Unavailable when the disk does not do its part.
     static Result<Store> open(const std::string& path, OpenMode mode, std::optional<DeviceKey> key = std::nullopt);
+    /// The same through the registered sqlite3_vfs `vfs`, held by this Store alone: how power cuts and failing disks are tried.
+    static Result<Store> openOn(const std::string& vfs, const std::string& path, OpenMode mode, std::optional<DeviceKey> key);
     static constexpr std::int64_t kCheckedAtOpen = 200'000;
 
     Store(Store&&) noexcept;
@@ -121,6 +124,8 @@ public:
 private:
     struct Inner;
     explicit Store(std::unique_ptr<Inner> inner);
+    using Connect = std::function<Result<Database>(Access)>;
+    static Result<Store> openBy(const Connect& connect, const std::string& path, OpenMode mode, std::optional<DeviceKey> key);
     std::unique_ptr<Inner> m_inner;
 };
 

@@ -115,18 +115,27 @@ std::string firstDamage(Database& db, std::int64_t most)
 
 Result<Store> Store::open(const std::string& path, OpenMode mode, std::optional<DeviceKey> key)
 {
-    if (sodium_init() < 0)
-        return unavailable("The signing library did not start.");
     std::error_code ignored;
     const bool exists = std::filesystem::exists(path, ignored);
     if (mode == OpenMode::Create && exists)
         return refused("A new field book needs a free name; " + path + " exists.");
     if (mode != OpenMode::Create && !exists)
         return refused("The field book " + path + " does not exist.");
-    const Access access = mode == OpenMode::Create     ? Access::Create
-                          : mode == OpenMode::ReadOnly ? Access::ReadOnly
-                                                       : Access::ReadWrite;
-    auto db = Database::open(path, access);
+    return openBy([&](Access access) { return Database::open(path, access); }, path, mode, std::move(key));
+}
+
+Result<Store> Store::openOn(const std::string& vfs, const std::string& path, OpenMode mode, std::optional<DeviceKey> key)
+{
+    return openBy([&](Access access) { return Database::openOn(vfs, path, access); }, path, mode, std::move(key));
+}
+
+Result<Store> Store::openBy(const Connect& connect, const std::string& path, OpenMode mode, std::optional<DeviceKey> key)
+{
+    if (sodium_init() < 0)
+        return unavailable("The signing library did not start.");
+    auto db = connect(mode == OpenMode::Create     ? Access::Create
+                      : mode == OpenMode::ReadOnly ? Access::ReadOnly
+                                                   : Access::ReadWrite);
     if (!db)
         return tl::unexpected(db.error());
     auto inner = std::make_unique<Inner>();
@@ -141,7 +150,7 @@ Result<Store> Store::open(const std::string& path, OpenMode mode, std::optional<
     }
     if (!inner->damage.empty() && !inner->readOnly) {
         inner->readOnly = true;
-        auto again = Database::open(path, Access::ReadOnly);
+        auto again = connect(Access::ReadOnly);
         if (!again)
             return tl::unexpected(again.error());
         inner->db = std::move(*again);
