@@ -4,7 +4,7 @@
 
 namespace groundcount::view {
 
-Desk::Desk(Session* session, QObject* parent) : QObject(parent)
+Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session)
 {
     m_sheet.setSession(session);
 }
@@ -21,6 +21,43 @@ void Desk::setPlace(const QString& place)
         return;
     m_place = place;
     emit placeChanged();
+}
+
+void Desk::setLot(const QString& id)
+{
+    if (id == m_lot)
+        return;
+    m_lot = id;
+    emit lotChanged();
+}
+
+Result<void> Desk::openNamed(const QString& what)
+{
+    const QString name = what.section(':', 1);
+    if (what == QStringLiteral("new")) {
+        start();
+        return {};
+    }
+    if (what.startsWith(QStringLiteral("test:"))) {
+        for (const auto& test : m_session->snapshot().tests) {
+            if (QString::fromStdString(test.number) == name) {
+                openTest(QString::fromStdString(test.id));
+                return {};
+            }
+        }
+        return refused("The book has no test " + name.toStdString() + ".");
+    }
+    if (what.startsWith(QStringLiteral("lot:"))) {
+        for (const auto& lot : m_session->snapshot().lots) {
+            if (QString::fromStdString(lot.name) == name) {
+                setPlace(QStringLiteral("lots"));
+                setLot(QString::fromStdString(lot.id));
+                return {};
+            }
+        }
+        return refused("The book has no lot " + name.toStdString() + ".");
+    }
+    return refused("--open must be new, test:NUMBER or lot:NAME; it is " + what.toStdString() + ".");
 }
 
 void Desk::setTestOpen(bool open)

@@ -16,6 +16,7 @@ class Desk : public QObject {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(QString place READ place WRITE setPlace NOTIFY placeChanged)
+    Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY lotChanged)
     Q_PROPERTY(bool testOpen READ isTestOpen NOTIFY testOpenChanged)
     Q_PROPERTY(groundcount::view::TestSheet* sheet READ sheet CONSTANT)
 
@@ -26,6 +27,9 @@ public:
     /// "day", "map", "lots" or "kit"; another word changes nothing.
     QString place() const { return m_place; }
     void setPlace(const QString& place);
+    /// The lot that is looked into on Lots; empty for the list.
+    QString lot() const { return m_lot; }
+    void setLot(const QString& id);
     bool isTestOpen() const { return m_testOpen; }
     TestSheet* sheet() { return &m_sheet; }
 
@@ -36,16 +40,22 @@ public:
     Q_INVOKABLE void openTest(const QString& testId);
     /// What is typed stays as a draft; what is sealed is in the book.
     Q_INVOKABLE void closeTest();
+    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "lot:N-4" a lot by its name.
+    /// @error Refused for another word, or a name that the book does not have
+    Result<void> openNamed(const QString& what);
 
 signals:
     void placeChanged();
+    void lotChanged();
     void testOpenChanged();
 
 private:
     void setTestOpen(bool open);
 
+    Session* m_session;
     TestSheet m_sheet;
     QString m_place = QStringLiteral("day");
+    QString m_lot;
     bool m_testOpen = false;
 };
 

@@ -98,7 +98,8 @@ void LotsView::setChosenLot(const QString& id)
     if (id == m_chosen)
         return;
     m_chosen = id;
-    refresh();
+    if (m_session)
+        refresh();
 }
 
 void LotsView::refresh()

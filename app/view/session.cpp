@@ -52,7 +52,7 @@ Session* Session::create(QQmlEngine*, QJSEngine*)
 {
     // A page that is shown without a program around it (a lint run, a gallery) gets an empty session of its own.
     if (!theInstance)
-        theInstance = new Session;
+        theInstance = new Session(nullptr);
     QQmlEngine::setObjectOwnership(theInstance, QQmlEngine::CppOwnership);
     return theInstance;
 }

@@ -67,7 +67,8 @@ class Session : public QObject {
     Q_PROPERTY(QString ownLabel READ ownLabel NOTIFY placeChanged)
 
 public:
-    explicit Session(QObject* parent = nullptr);
+    /// No default: a default-constructible singleton would be made anew by QML instead of taken from `create`.
+    explicit Session(QObject* parent);
     ~Session() override;
 
     /// Opens a book, or makes an empty one where there is none. A damaged book is opened read-only and says what is broken.

@@ -74,10 +74,12 @@ Result<StartOptions> readArguments(const QStringList& arguments)
                                    QStringLiteral("day"));
     const QCommandLineOption place(QStringLiteral("place"), QStringLiteral("day, map, lots or kit."), QStringLiteral("NAME"),
                                    QStringLiteral("day"));
+    const QCommandLineOption open(QStringLiteral("open"), QStringLiteral("What lies open: new, test:NUMBER or lot:NAME."),
+                                  QStringLiteral("WHAT"));
     const QCommandLineOption screenshot(QStringLiteral("screenshot"), QStringLiteral("Write the window to a PNG, then end."),
                                         QStringLiteral("FILE"));
     const QCommandLineOption at(QStringLiteral("at"), QStringLiteral("Fixed time of the clock, ISO 8601."), QStringLiteral("TIME"));
-    parser.addOptions({book, replay, size, theme, place, screenshot, at});
+    parser.addOptions({book, replay, size, theme, place, open, screenshot, at});
     parser.addHelpOption();
     if (!parser.parse(arguments)) {
         return refused(parser.errorText().toStdString() + ".");
@@ -110,6 +112,7 @@ Result<StartOptions> readArguments(const QStringList& arguments)
     options.size = *window;
     options.theme = *themeName;
     options.place = *placeName;
+    options.open = parser.value(open);
     options.screenshot = parser.value(screenshot);
     if (parser.isSet(at)) {
         const QDateTime time = QDateTime::fromString(parser.value(at), Qt::ISODate);
@@ -143,7 +146,8 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
     if (engine.rootObjects().isEmpty()) {
         return unavailable("The main window could not be loaded.");
     }
-    return {};
+    auto* desk = engine.singletonInstance<view::Desk*>(qmlTypeId("Groundcount", 1, 0, "Desk"));
+    return options.open.isEmpty() ? Result<void>() : desk->openNamed(options.open);
 }
 
 } // namespace groundcount::ui

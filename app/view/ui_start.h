@@ -19,6 +19,7 @@ struct StartOptions {
     QSize size{412, 915};  ///< window, logical pixels, at least 360 x 640
     QString theme = QStringLiteral("day");  ///< day, sun or dusk
     QString place = QStringLiteral("day");  ///< day, map, lots or kit
+    QString open;       ///< what lies open: new, test:NUMBER or lot:NAME; empty for nothing
     QString screenshot; ///< path of a PNG to write after the first frames; the program then ends
     std::optional<QDateTime> at;  ///< fixed clock for demonstrations; nothing: the machine's clock
 };

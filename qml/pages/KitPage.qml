@@ -29,7 +29,12 @@ FocusScope {
             PageHead {
                 width: parent.width
                 title: qsTr("Kit")
-                subtitle: qsTr("Licence, local rules and the manufacturer's instructions govern.")
+            }
+            Body {
+                width: parent.width
+                bottomPadding: Theme.gap2
+                color: Theme.ink2
+                text: qsTr("The licence, local rules and the manufacturer's instructions govern.")
             }
             SectionHead {
                 width: parent.width

@@ -15,6 +15,7 @@ FocusScope {
     LotsView {
         id: page
         session: Session
+        chosenLot: Desk.lot
     }
     Flickable {
         id: list
@@ -50,7 +51,7 @@ FocusScope {
                 width: parent.width
                 rows: page.lots
                 chosenId: root.wide ? page.chosenLot : ""
-                onPicked: rowId => page.chosenLot = rowId
+                onPicked: rowId => Desk.lot = rowId
             }
         }
     }
@@ -60,6 +61,13 @@ FocusScope {
         width: Theme.hairWidth
         height: parent.height
         color: Theme.ink
+    }
+    Body {
+        visible: root.wide && !root.inside && page.lots.count > 0
+        x: 412 + Theme.margin
+        y: Theme.gap6
+        color: Theme.ink2
+        text: qsTr("Choose a lot at the left.")
     }
     Flickable {
         objectName: "lotDetail"
@@ -81,7 +89,7 @@ FocusScope {
                 hasBack: !root.wide
                 title: page.lotTitle
                 context: page.lotContext
-                onBack: page.chosenLot = ""
+                onBack: Desk.lot = ""
             }
             Body {
                 width: parent.width

@@ -99,6 +99,8 @@ FocusScope {
         decidingWeight: Theme.deciding
         strokeScale: Theme.hairWidth
         scaleBarInset: Qt.point(100, 20)
+        keepClear: [Qt.rect(picker.x - ground.x, picker.y - ground.y, picker.width, picker.height),
+            Qt.rect(buttons.x - ground.x, buttons.y - ground.y, buttons.width, buttons.height)]
         Accessible.role: Accessible.Graphic
         Accessible.name: page.title + ", " + page.subtitle
         onPicked: id => page.choose(id)
@@ -112,6 +114,7 @@ FocusScope {
         text: qsTr("Nothing to draw yet.")
     }
     LiftPicker {
+        id: picker
         anchors.top: ground.top
         anchors.right: parent.right
         anchors.margins: Theme.gap4
@@ -122,6 +125,7 @@ FocusScope {
         onDown: page.goDown()
     }
     Column {
+        id: buttons
         anchors.bottom: ground.bottom
         anchors.right: parent.right
         anchors.margins: Theme.gap4

@@ -37,7 +37,7 @@ Rectangle {
         }
     }
     Column {
-        y: 62
+        y: 64
         width: parent.width
         Caption {
             anchors.horizontalCenter: parent.horizontalCenter

@@ -153,7 +153,7 @@ inline void SampleBook::make(const Extras& extras)
 
 inline std::unique_ptr<view::Session> SampleBook::openSession() const
 {
-    auto session = std::make_unique<view::Session>();
+    auto session = std::make_unique<view::Session>(nullptr);
     session->setClock(m_now);
     const auto opened = session->open(m_folder.filePath("sample.fieldbook"), m_folder.filePath("device.key"));
     if (!opened)
