@@ -18,11 +18,11 @@ Result<std::size_t> exportBook(const ExportFiles& files)
     const auto ending = std::filesystem::path(files.out).extension().string();
     if (ending != ".gpkg" && ending != ".geojson" && ending != ".json")
         return refused("The file to write must end in .gpkg, .geojson or .json; it is \"" + files.out + "\".");
-    const auto store = openToRead(files.book);
+    const auto store = book::Store::open(files.book, book::OpenMode::ReadOnly);
     if (!store)
         return tl::unexpected(store.error());
     if (!store->damage().empty())
-        return refused("A damaged book is not handed over; \"groundbook check\" lists what is broken.");
+        return refused("A damaged book is not handed over: " + store->damage());
     const book::StateQuery query(*store);
     const auto job = query.job();
     const auto tests = query.tests({});
