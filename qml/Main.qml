@@ -28,5 +28,6 @@ C.ApplicationWindow {
         wide: root.width >= Theme.wideFrom
         focus: true
     }
+    onPlaceChanged: Desk.place = root.place
     Component.onCompleted: Desk.place = root.place
 }

@@ -134,6 +134,14 @@ void VerdictStep::sayNext(const SheetBook::Judged& judged)
         addNextSite();
         break;
     case method::Outcome::Fail: {
+        const auto& tests = m_facts.session->snapshot().tests;
+        const auto passed = std::find_if(tests.begin(), tests.end(), [&](const book::TestRow& other) {
+            return other.retestOf == m_facts.testId && other.state == book::TestState::Pass;
+        });
+        if (passed != tests.end()) {
+            addNext(tr("Nothing: retest %1 passed").arg(QString::fromStdString(passed->number)), tr("This failure is closed and stays in the book"));
+            break;
+        }
         addRework(judged);
         const auto number = m_facts.book->retestNumber(m_facts.testId);
         addNext(number ? tr("Retest %1, same place and lift").arg(*number) : tr("Retest, same place and lift"), tr("The lift stays open until it passes"));

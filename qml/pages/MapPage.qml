@@ -78,6 +78,7 @@ FocusScope {
         anchors.top: head.bottom
         anchors.bottom: card.visible ? card.top : legend.visible ? legend.top : parent.bottom
         anchors.left: list.right
+        anchors.leftMargin: root.listed ? Theme.hairWidth : 0
         anchors.right: parent.right
         clip: true
         focus: true

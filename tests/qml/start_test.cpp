@@ -4,6 +4,7 @@
 #include <QQmlApplicationEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
+#include <QStandardPaths>
 #include <QTest>
 
 using groundcount::ui::readArguments;
@@ -13,6 +14,9 @@ class StartTest : public QObject {
     Q_OBJECT
 
 private slots:
+    /// The user's own book and key stay untouched.
+    void initTestCase() { QStandardPaths::setTestModeEnabled(true); }
+
     void takesEveryOption()
     {
         const auto options = readArguments({QStringLiteral("groundcount"), QStringLiteral("--book"), QStringLiteral("a.fieldbook"), QStringLiteral("--size"),
