@@ -1,6 +1,7 @@
 #include "view/desk.h"
 
 #include <QQmlEngine>
+#include <algorithm>
 
 namespace groundcount::view {
 
@@ -39,13 +40,20 @@ Result<void> Desk::openNamed(const QString& what)
         return {};
     }
     if (what.startsWith(QStringLiteral("test:"))) {
-        for (const auto& test : m_session->snapshot().tests) {
-            if (QString::fromStdString(test.number) == name) {
-                openTest(QString::fromStdString(test.id));
-                return {};
-            }
-        }
-        return refused("The book has no test " + name.toStdString() + ".");
+        const QString number = name.section('/', 0, 0);
+        const QString step = name.section('/', 1);
+        const auto& tests = m_session->snapshot().tests;
+        const auto test = std::find_if(tests.begin(), tests.end(), [&](const auto& t) { return QString::fromStdString(t.number) == number; });
+        if (test == tests.end())
+            return refused("The book has no test " + number.toStdString() + ".");
+        openTest(QString::fromStdString(test->id));
+        bool isNumber = false;
+        const int index = step.toInt(&isNumber) - 1;
+        if (!step.isEmpty() && (!isNumber || index < 0 || index >= TestSheet::kSteps))
+            return refused("The step of a test is 1 to 6; it is " + step.toStdString() + ".");
+        if (isNumber)
+            m_sheet.pickStep(index);
+        return {};
     }
     if (what.startsWith(QStringLiteral("lot:"))) {
         for (const auto& lot : m_session->snapshot().lots) {

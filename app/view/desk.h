@@ -40,7 +40,7 @@ public:
     Q_INVOKABLE void openTest(const QString& testId);
     /// What is typed stays as a draft; what is sealed is in the book.
     Q_INVOKABLE void closeTest();
-    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "lot:N-4" a lot by its name.
+    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name.
     /// @error Refused for another word, or a name that the book does not have
     Result<void> openNamed(const QString& what);
 
