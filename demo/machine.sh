@@ -1,6 +1,9 @@
 # Sourced by demo/run and tests/run: makes the machine ready and times the parts.
 # shellcheck shell=bash
 
+# A clone in any folder finds what another clone of this machine has compiled.
+export CCACHE_BASEDIR=$here CCACHE_NOHASHDIR=1
+
 # part WHAT COMMAND...: runs a command and prints how long it took.
 part() {
     local what=$1 began=$SECONDS status=0
