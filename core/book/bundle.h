@@ -1,0 +1,51 @@
+#pragma once
+
+#include "book/store.h"
+#include "method/error.h"
+
+#include <functional>
+#include <istream>
+#include <ostream>
+#include <string>
+
+/// A bundle: records and contents of a book in one file that one phone hands to another. A JSON text sequence (RFC 7464);
+/// docs/record-format.md, "The bundle". A bundle is a carrier, not a book: everything in it is verified when it is taken in.
+namespace groundcount::book {
+
+inline constexpr int kBundleFormat = 1;
+/// Longest text of a bundle that is read, bytes: a content of 48 MiB in base64. A longer one is refused and passed over.
+inline constexpr std::size_t kLongestBundleText = 64U << 20U;
+
+/// Asked between batches of records and after each content. @param done records and contents handled so far
+/// @return false to stop there
+using KeepOn = std::function<bool(std::size_t done)>;
+
+struct BundleWritten {
+    std::size_t records = 0;
+    std::size_t blobs = 0;
+};
+
+struct BundleReport : MergeReport {
+    std::size_t blobs = 0;  ///< contents that are here now
+    bool stopped = false;   ///< keepOn said no; what was taken stays, and taking in again goes on from there
+    bool whole = false;     ///< the closing line was there and its numbers fit
+};
+
+/// Writes every record in order of arrival here, then every content, then the closing line. Drafts are never in it.
+/// @error Unavailable when the book or the stream fails; Refused when a stored content no longer gives its hash or keepOn stopped it.
+Result<BundleWritten> writeBundle(const Store& store, std::ostream& out, const KeepOn& keepOn);
+
+/// The same into a file, which appears under `path` when it is whole and on disk.
+/// @error Refused when `path` exists.
+Result<BundleWritten> writeBundleFile(const Store& store, const std::string& path, const KeepOn& keepOn);
+
+/// Takes a bundle into a book: union, as Store::take. A text that is no JSON, has another form, or holds a record or content that
+/// does not verify is listed in `refused` with its place in the bundle and its reason; the rest is taken.
+/// A bundle that ends early is taken as far as it goes and listed as such.
+/// @error Refused when it does not begin as a bundle of this format; Unavailable when the disk does not do its part.
+Result<BundleReport> takeBundle(Store& into, std::istream& in, const KeepOn& keepOn);
+
+/// The same from a file. @error Refused when there is no such file.
+Result<BundleReport> takeBundleFile(Store& into, const std::string& path, const KeepOn& keepOn);
+
+}  // namespace groundcount::book
