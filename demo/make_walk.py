@@ -17,7 +17,7 @@ from osgeo import osr
 osr.UseExceptions()
 FOLDER = Path(__file__).resolve().parent
 SEED = 20260609
-START_SECOND = 15 * 3600 + 18 * 60 + 40  # 10:18:40 local, UTC - 5 h
+START_SECOND = 19 * 3600 + 12 * 60 + 20  # 14:12:20 local, UTC - 5 h
 STAND_BEFORE, WALK, STAND_AFTER = 8, 82, 30
 BEGIN = (5188.0, -44.0)
 BIAS_M = (0.10, -0.07)  # what averaging on the spot does not remove
