@@ -26,6 +26,7 @@ public:
 
     Result<AuditReport> run()
     {
+        file();
         if (auto all = everyRecord(); !all)
             return tl::unexpected(all.error());
         chains();
@@ -45,6 +46,16 @@ private:
     };
 
     void add(Finding finding, std::string what) { m_report.lines.push_back({finding, std::move(what)}); }
+
+    /// An index that no longer agrees with its table would hide a row from one question and show it to another.
+    void file()
+    {
+        const auto sound = m_store.database().ask("PRAGMA integrity_check(1)");
+        if (!sound)
+            add(Finding::Unreadable, sound.error().what);
+        else if (*sound != "ok")
+            add(Finding::Unreadable, "The pages of the file do not agree with each other (" + *sound + "); take a copy and compare it with another.");
+    }
 
     /// Row by row, so that one broken row hides nothing else.
     Result<void> everyRecord()

@@ -37,7 +37,7 @@ struct AuditReport {
     bool isClean() const { return lines.empty(); }
 };
 
-/// Checks every record: envelope, hash, signature, body, place in its device's chain, amended record; recomputes every
+/// Checks the file's pages and indexes, then every record: envelope, hash, signature, body, place in its device's chain, amended record; recomputes every
 /// verdict that is not voided; reads every content; folds every subject again and compares.
 /// A chain whose newest records were cut off cannot be told from a shorter one: keep a second copy, or note the last hash.
 /// @error Unavailable when the book cannot be read at all.

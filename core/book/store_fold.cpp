@@ -108,6 +108,12 @@ Result<std::string> Store::staleDerived() const
         std::sort(lines.begin(), lines.end());
         return lines;
     };
+    // a row whose subject has no record any more: its records were taken out of the file
+    for (const DerivedTable& table : derivedTables()) {
+        const auto orphan = m_inner->db.ask(std::string("SELECT id FROM ") + table.name + " WHERE id NOT IN (SELECT subject FROM record) LIMIT 1");
+        if (!orphan || !orphan->empty())
+            return orphan;
+    }
     for (;;) {
         const auto row = subjects->step();
         if (!row)
