@@ -1,11 +1,14 @@
 #include "method/accept/evaluate.h"
 
 #include "method/accept/evaluate_readings.h"
+#include "method/sentence.h"
 #include "method/soil/in_place.h"
 #include "method/soil/oversize.h"
 #include "method/uncertainty/compaction.h"
 
 #include <cmath>
+#include <string>
+#include <utility>
 
 namespace groundcount::method {
 namespace {
@@ -77,14 +80,32 @@ Result<void> reference(const TestInput& input, const EvaluationRules& rules, Eva
     return {};
 }
 
-void report(const EvaluationRules& rules, Evaluation& e)
+/// A figure for the report must lie in the range of roundReported; beyond it a slip of typing is likelier than any soil.
+Result<void> guardFigure(const char* thing, double value, const char* unit)
 {
+    if (std::fabs(value) < 1e8)
+        return {};
+    return refusedValue(thing, value, unit, "between -100 000 000 and 100 000 000");
+}
+
+Result<void> report(const EvaluationRules& rules, Evaluation& e)
+{
+    const std::string unit = std::string(" ") + unitWord(rules.unit);
+    for (const auto& [thing, value] : {std::pair{"The wet density", inUnit(e.wet, rules.unit)},
+                                       {"The maximum dry density", inUnit(e.maximum, rules.unit)}})
+        if (auto ok = guardFigure(thing, value, unit.c_str()); !ok)
+            return ok;
+    for (const auto& [thing, value] : {std::pair{"The water content", e.content.percent()}, {"The optimum water content", e.optimum.percent()}})
+        if (auto ok = guardFigure(thing, value, " %"); !ok)
+            return ok;
+
     e.reported.wet = rounded(inUnit(e.wet, rules.unit), rules.dry);
     e.reported.water = rounded(inUnit(e.water, rules.unit), rules.dry);
     e.reported.dry = rounded(inUnit(e.dry, rules.unit), rules.dry);
     e.reported.contentPct = rounded(e.content.percent(), rules.content);
     e.reported.maximum = rounded(inUnit(e.maximum, rules.unit), rules.maximum);
     e.reported.optimumPct = rounded(e.optimum.percent(), rules.optimum);
+    return {};
 }
 
 void judge(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
@@ -154,13 +175,16 @@ Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules
         return tl::unexpected(ok.error());
     if (auto ok = checkSaturation(input, rules, e); !ok)
         return tl::unexpected(ok.error());
-    report(rules, e);
+    if (auto ok = report(rules, e); !ok)
+        return tl::unexpected(ok.error());
     const bool fromRounded = rules.percentFrom == PercentFrom::RoundedDry;
     const auto compaction = percentCompaction(fromRounded ? fromUnit<DryDensity>(e.reported.dry, rules.unit) : e.dry,
                                               fromRounded ? fromUnit<DryDensity>(e.reported.maximum, rules.unit) : e.maximum);
     if (!compaction)
         return tl::unexpected(compaction.error());
     e.compaction = *compaction;
+    if (auto ok = guardFigure("The percent compaction", e.compaction.percent(), " %"); !ok)
+        return tl::unexpected(ok.error());
     e.reported.compactionPct = rounded(e.compaction.percent(), rules.compaction);
     judge(input, rules, e);
     addUncertainty(input, rules, e);

@@ -207,6 +207,17 @@ private slots:
         refuses(much, "30");
     }
 
+    void refusesFiguresBeyondAnyReport()
+    {
+        refuses(readout(1e12, 12), "wet density is 1e+12 lb/ft3");
+        TestInput tiny = readout(130, 12);
+        tiny.reference.maximum = DryDensity::lbPerFt3(1e-10);
+        refuses(tiny, "percent compaction");
+        TestInput huge = readout(130, 12);
+        huge.reference.maximum = DryDensity::lbPerFt3(1e30);
+        refuses(huge, "maximum dry density");
+    }
+
     void wetterThanSaturationIsRemarkedNotClamped()
     {
         TestInput in = readout(140, 14);
