@@ -6,7 +6,7 @@
 namespace groundcount::view {
 
 /// Step 2: the four hazards. Nothing is counted before each of them is settled.
-class ClearStep : public SheetStep {
+class ClearStep : public groundcount::view::SheetStep { // written out: the type registrar finds a base by its full name
     Q_OBJECT
     QML_NAMED_ELEMENT(ClearStep)
     QML_UNCREATABLE("belongs to a TestSheet")

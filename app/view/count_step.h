@@ -11,7 +11,7 @@
 namespace groundcount::view {
 
 /// Step 4: one or two readings, each counted for the rule's time while everybody stands outside the ring, then typed.
-class CountStep : public SheetStep {
+class CountStep : public groundcount::view::SheetStep { // written out: the type registrar finds a base by its full name
     Q_OBJECT
     QML_NAMED_ELEMENT(CountStep)
     QML_UNCREATABLE("belongs to a TestSheet")

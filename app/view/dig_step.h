@@ -8,7 +8,7 @@ namespace groundcount::view {
 
 /// Step 5: the sample under the gauge: coarse particles by mass, and a water content of another method. Both may wait; the
 /// verdict is provisional until then.
-class DigStep : public SheetStep {
+class DigStep : public groundcount::view::SheetStep { // written out: the type registrar finds a base by its full name
     Q_OBJECT
     QML_NAMED_ELEMENT(DigStep)
     QML_UNCREATABLE("belongs to a TestSheet")

@@ -14,7 +14,7 @@ namespace groundcount::view {
 
 /// Step 1: where the test is. A mean of fixes held still, or station and offset by tape; lot, lift and sublot are found
 /// from it; random, directed or retest.
-class PlaceStep : public SheetStep {
+class PlaceStep : public groundcount::view::SheetStep { // written out: the type registrar finds a base by its full name
     Q_OBJECT
     QML_NAMED_ELEMENT(PlaceStep)
     QML_UNCREATABLE("belongs to a TestSheet")

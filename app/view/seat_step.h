@@ -7,7 +7,7 @@
 namespace groundcount::view {
 
 /// Step 3: how the gauge sits: surface, no rocking, depth out of the calibrated ones, the hole against the rule and the lift.
-class SeatStep : public SheetStep {
+class SeatStep : public groundcount::view::SheetStep { // written out: the type registrar finds a base by its full name
     Q_OBJECT
     QML_NAMED_ELEMENT(SeatStep)
     QML_UNCREATABLE("belongs to a TestSheet")

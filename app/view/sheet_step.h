@@ -19,7 +19,8 @@ namespace groundcount::view {
 /// sealed record are shown by the same way: everything on the screen is derived from that text and the book.
 class SheetStep : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_NAMED_ELEMENT(SheetStep)
+    QML_UNCREATABLE("belongs to a TestSheet")
     Q_PROPERTY(bool isSealed READ isSealed NOTIFY changed)
     Q_PROPERTY(QString notYet READ notYet NOTIFY changed)
 

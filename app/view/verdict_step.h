@@ -13,7 +13,7 @@ namespace groundcount::view {
 
 /// Step 6: percent compaction against the requirement, moisture against its window, the arithmetic, and what to do next.
 /// The figures come out of the sealed records; nothing is typed here.
-class VerdictStep : public SheetStep {
+class VerdictStep : public groundcount::view::SheetStep { // written out: the type registrar finds a base by its full name
     Q_OBJECT
     QML_NAMED_ELEMENT(VerdictStep)
     QML_UNCREATABLE("belongs to a TestSheet")

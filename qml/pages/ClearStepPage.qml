@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Groundcount
 
@@ -36,13 +38,15 @@ Column {
         width: parent.width
     }
     Repeater {
-        model: root.step ? root.step.hazards : []
+        model: root.step ? root.step.hazards : [] // qmllint disable type
 
         HazardSection {
+            id: section
+
             required property HazardCard modelData
 
             width: root.width
-            card: modelData
+            card: section.modelData
         }
     }
 }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Groundcount
 
@@ -98,12 +100,14 @@ Column {
             model: root.step ? root.step.readingLines : []
 
             Text {
+                id: readingLine
+
                 required property int index
                 required property string modelData
 
                 objectName: "readingLine_" + index
                 width: root.width
-                text: modelData
+                text: readingLine.modelData
                 color: Theme.ink
                 font.pixelSize: Theme.sizeRow
                 font.weight: Theme.strong
@@ -146,13 +150,15 @@ Column {
                 model: root.step ? root.step.secondActs : []
 
                 SecondaryButton {
+                    id: secondAct
+
                     required property int index
                     required property string modelData
 
                     objectName: "second_" + index
                     width: (root.width - 10) / 2
-                    text: modelData
-                    onClicked: root.step.secondAct(index)
+                    text: secondAct.modelData
+                    onClicked: root.step.secondAct(secondAct.index)
                 }
             }
         }

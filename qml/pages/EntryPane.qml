@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Groundcount
 
@@ -44,7 +46,7 @@ FocusScope {
 
             Repeater {
                 id: fields
-                model: root.entry.fields
+                model: root.entry.fields // qmllint disable type
 
                 NumberField {
                     id: field
@@ -54,17 +56,17 @@ FocusScope {
 
                     objectName: "entryField_" + index
                     width: column.width
-                    label: modelData.label
-                    unit: modelData.unit
-                    doubt: modelData.doubt
+                    label: field.modelData.label
+                    unit: field.modelData.unit
+                    doubt: field.modelData.doubt
                     readonly property bool hasFocus: input.activeFocus
                     shownActive: root.entry.at === index
                     onShownActiveChanged: if (shownActive) input.forceActiveFocus()
                     onHasFocusChanged: if (hasFocus) root.entry.at = index
-                    onEdited: text => modelData.text = text
+                    onEdited: text => field.modelData.text = text
                     onAccepted: root.entry.next()
                     Component.onCompleted: {
-                        field.text = modelData.text;
+                        field.text = field.modelData.text;
                         if (index === 0)
                             input.forceActiveFocus();
                     }
@@ -75,7 +77,7 @@ FocusScope {
                 width: column.width
                 visible: root.entry.choiceWords.length > 0
                 cellHeight: 48
-                words: root.entry.choiceWords
+                words: root.entry.choiceWords // qmllint disable type
                 chosen: root.entry.choice
                 name: qsTr("Side")
                 onPicked: index => root.entry.choice = index
@@ -107,10 +109,13 @@ FocusScope {
     }
     Keypad {
         id: keypad
+
+        readonly property NumberField typed: fields.count > 0 ? fields.itemAt(root.entry.at) as NumberField : null
+
         anchors.bottom: parent.bottom
         width: parent.width
         compact: root.compact
-        into: fields.count > 0 && fields.itemAt(root.entry.at) ? fields.itemAt(root.entry.at).input : null
+        into: typed ? typed.input : null
         nextText: root.entry.nextText
         notYet: root.entry.nextNotYet
         onNext: root.entry.next()

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Groundcount
 
@@ -31,13 +33,15 @@ Column {
             model: root.card.acts
 
             SecondaryButton {
+                id: act
+
                 required property int index
                 required property string modelData
 
-                objectName: "act_" + root.card.key + "_" + index
+                objectName: "act_" + root.card.key + "_" + act.index
                 width: (root.width - 10) / 2
-                text: modelData
-                onClicked: root.card.act(index)
+                text: act.modelData
+                onClicked: root.card.act(act.index)
             }
         }
     }

@@ -99,7 +99,7 @@ FocusScope {
             }
             LiftGrid {
                 width: parent.width
-                columns: page.columns
+                columns: page.columns // qmllint disable type
                 lifts: page.lifts
             }
             SectionHead {

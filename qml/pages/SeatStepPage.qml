@@ -65,7 +65,7 @@ Column {
             text: qsTr("Hole depth")
             Accessible.name: text + " " + (root.step ? root.step.hole : "")
             onClicked: root.step.typeHole()
-            contentItem: Item {
+            contentItem: Item { // qmllint disable deferred-property-id
                 Text {
                     anchors.verticalCenter: parent.verticalCenter
                     text: qsTr("Hole depth")

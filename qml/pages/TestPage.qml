@@ -9,7 +9,7 @@ FocusScope {
     required property TestSheet sheet
     readonly property bool compact: height < 700
     readonly property bool counting: sheet.step === TestSheet.Count && sheet.count.stage === CountStep.Running
-    readonly property list<string> pages: ["PlaceStepPage.qml", "ClearStepPage.qml", "SeatStepPage.qml", "CountStepPage.qml", "DigStepPage.qml", "VerdictStepPage.qml"]
+    readonly property list<url> pages: ["PlaceStepPage.qml", "ClearStepPage.qml", "SeatStepPage.qml", "CountStepPage.qml", "DigStepPage.qml", "VerdictStepPage.qml"]
     signal back
 
     objectName: "testPage"
@@ -136,9 +136,11 @@ FocusScope {
         visible: active
         focus: active
         sourceComponent: EntryPane {
+            // qmllint disable unqualified
             entry: root.sheet.entry
             compact: root.compact
             onBack: root.sheet.closeEntry()
+            // qmllint enable unqualified
         }
     }
     StruckCard {

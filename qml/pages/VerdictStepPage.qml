@@ -156,8 +156,10 @@ Column {
             active: root.unfolded
             visible: active
             sourceComponent: ArithmeticList {
+                // qmllint disable unqualified
                 width: root.width
                 rows: root.step.arithmetic
+                // qmllint enable unqualified
             }
         }
         SectionHead {
@@ -174,7 +176,7 @@ Column {
                 required property string title
                 required property string second
 
-                width: root.width
+                width: root.width // qmllint disable unqualified
                 height: nextTitle.implicitHeight + nextSecond.implicitHeight + Theme.gap4
                 Text {
                     y: Theme.gap2

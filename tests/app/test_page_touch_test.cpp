@@ -46,6 +46,7 @@ private:
         m_view = std::make_unique<QQuickView>();
         m_view->setResizeMode(QQuickView::SizeRootObjectToView);
         m_view->setInitialProperties({{QStringLiteral("sheet"), QVariant::fromValue(&sheet)}});
+        m_view->engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
         m_view->setSource(QUrl(QStringLiteral("qrc:/qt/qml/Groundcount/pages/TestPage.qml")));
         m_view->resize(size);
         m_view->show();
