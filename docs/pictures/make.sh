@@ -13,7 +13,7 @@ mkdir -m 700 "$work/run"
 "$build/app/command/groundbook" play "$work/day.fieldbook" "$top/demo/scenario.json" --key "$work/key" >/dev/null
 
 picture() { # NAME SIZE ARGUMENTS...
-    "$build/app/groundcount" --book "$work/day.fieldbook" --at 2026-06-09T10:12:00-05:00 --size "$2" "${@:3}" --screenshot "$here/$1-$2.png"
+    "$build/app/groundcount" --book "$work/day.fieldbook" --at 2026-06-09T14:12:00-05:00 --size "$2" "${@:3}" --screenshot "$here/$1-$2.png"
     [[ -s $here/$1-$2.png ]]
 }
 
@@ -31,7 +31,7 @@ for step in 2:clear 3:seat 4:count 5:dig; do
     picture "${step#*:}" 1280x800 --open "test:24/${step%:*}"
 done
 for theme in sun dusk; do
-    "$build/app/groundcount" --book "$work/day.fieldbook" --at 2026-06-09T10:12:00-05:00 --theme "$theme" --screenshot "$here/day-$theme.png"
+    "$build/app/groundcount" --book "$work/day.fieldbook" --at 2026-06-09T14:12:00-05:00 --theme "$theme" --screenshot "$here/day-$theme.png"
 done
 
 GROUNDCOUNT_SHOTS=$work/steps "$build/tests/test_page_touch_test" >"$work/touch.log" || { cat "$work/touch.log" >&2; exit 1; }
