@@ -107,7 +107,7 @@ void KitView::refreshGauges()
         row.mark = at->accepted ? Mark::Pass : Mark::Fail;
         row.title = localText(at->at, at->offsetMinutes, "MMM d, h:mm");
         row.second = at->densityDeviationPct && at->moistureDeviationPct
-                         ? tr("density %1 %, moisture %2 %").arg(signedText(*at->densityDeviationPct, 1), signedText(*at->moistureDeviationPct, 1)) : tr("no earlier counts");
+                         ? tr("%1 %, %2 % off the mean").arg(signedText(*at->densityDeviationPct, 1), signedText(*at->moistureDeviationPct, 1)) : tr("no earlier counts");
         row.figure = figureText(at->density, 0);
         row.word = figureText(at->moisture, 0);
         counts.push_back(std::move(row));

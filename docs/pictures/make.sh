@@ -18,7 +18,7 @@ picture() { # NAME SIZE ARGUMENTS...
 }
 
 for size in 360x640 412x915 1280x800; do
-    picture day "$size" --place day
+    picture day "$size" --place day --replay "$top/demo/walk.nmea"
     picture map "$size" --place map --replay "$top/demo/walk.nmea"
     picture lots "$size" --place lots
     picture lot "$size" --open lot:N-4
