@@ -3,7 +3,8 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Groundcount
 
-// Two or three words in one frame, one of them chosen. `chosen` is its index, -1 for none yet.
+// Words in one frame, one of them chosen; more than four stand in rows of four, so that a glove still finds each.
+// `chosen` is its index, -1 for none yet.
 Rectangle {
     id: root
 
@@ -11,10 +12,11 @@ Rectangle {
     property int chosen: -1
     property string name: ""
     property real cellHeight: 56
+    readonly property int across: words.length > 4 ? 4 : words.length
     signal picked(int index)
 
     objectName: "choiceBar"
-    implicitHeight: cellHeight
+    implicitHeight: grid.implicitHeight
     implicitWidth: 350
     color: Theme.paper
     radius: Theme.radius
@@ -23,8 +25,10 @@ Rectangle {
     Accessible.role: Accessible.Grouping
     Accessible.name: name
 
-    Row {
-        anchors.fill: parent
+    Grid {
+        id: grid
+        columns: root.across
+        width: parent.width
         Repeater {
             model: root.words
             Pressable {
@@ -35,8 +39,8 @@ Rectangle {
                 readonly property bool isChosen: index === root.chosen
 
                 objectName: "choice_" + index
-                width: root.width / root.words.length
-                height: root.height
+                width: root.width / root.across
+                height: root.cellHeight
                 text: modelData
                 ground: isChosen ? Theme.ink : "transparent"
                 Accessible.role: Accessible.RadioButton
@@ -55,7 +59,13 @@ Rectangle {
                     elide: Text.ElideRight
                 }
                 Rectangle {
-                    visible: cell.index > 0
+                    visible: cell.index >= root.across
+                    width: parent.width
+                    height: Theme.hairWidth
+                    color: Theme.ink
+                }
+                Rectangle {
+                    visible: cell.index % root.across > 0
                     width: Theme.hairWidth
                     height: parent.height
                     color: Theme.ink

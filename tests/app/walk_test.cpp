@@ -86,6 +86,8 @@ private slots:
                     QTest::addRow("%s %s %dx%d", qPrintable(book), qPrintable(place), size.width(), size.height()) << book << place << size;
             }
         }
+        for (int step = 1; step <= 6; ++step)
+            QTest::addRow("step %d", step) << QStringLiteral("day") << QStringLiteral("test:24/%1").arg(step) << QSize(360, 640);
     }
     void everyPlaceLoadsAndIsFitForAGlove()
     {
@@ -96,9 +98,10 @@ private slots:
         const auto before = qInstallMessageHandler(listen);
         App app;
         auto o = options(book == QStringLiteral("day") ? m_day : m_bench.path(QStringLiteral("empty.fieldbook")), size);
-        o.place = place;
+        const bool sheet = place.startsWith(QStringLiteral("test:"));
+        (sheet ? o.open : o.place) = place;
         const bool started = app.start(o);
-        const bool found = started && app.waitFor(qPrintable(place + QStringLiteral("Page")));
+        const bool found = started && app.waitFor(sheet ? "testPage" : qPrintable(place + QStringLiteral("Page")));
         QTest::qWait(60);
         qInstallMessageHandler(before);
         QVERIFY(started);
