@@ -5,7 +5,6 @@ import Groundcount
 C.ApplicationWindow {
     id: root
 
-    property string themeName: "day"
     property string place: "day"
 
     objectName: "window"
@@ -20,7 +19,12 @@ C.ApplicationWindow {
     Binding {
         target: Theme
         property: "name"
-        value: root.themeName
+        value: Desk.screen.theme
+    }
+    Binding {
+        target: Theme
+        property: "textScale"
+        value: Desk.screen.textScale
     }
     Shell {
         objectName: "shell"

@@ -77,7 +77,7 @@ void CountStep::offerSecond()
         m_secondActList = {SecondAct::Turn90, SecondAct::Turn180};
     else if (m_isApart)
         m_secondActList = {SecondAct::CountAgain, SecondAct::NewSpot};
-    else if (has("second") && !hasReading(2) && !isSecondAlways())
+    else if (has("second") && !hasReading(2) && !isSecondAlways() && m_facts.readings.size() < 2)
         m_secondActList = {SecondAct::Drop};
     for (const auto act : m_secondActList) {
         switch (act) {
@@ -134,6 +134,11 @@ book::Body CountStep::readingBody(int n) const
     if (form() == TypedForm::Counts) {
         body["density_count"] = at("first", n).toLongLong();
         body["moisture_count"] = at("second", n).toLongLong();
+        for (const auto& sealed : m_facts.readings)
+            if (sealed.at("number").get<int>() == n && sealed.contains("standard_count"))
+                body["standard_count"] = sealed.at("standard_count");
+        if (body.contains("standard_count"))
+            return body;
         if (const auto standard = m_facts.book->standardCount(m_facts.session->gauge()->id))
             body["standard_count"] = standard->hash;
         return body;

@@ -5,6 +5,7 @@
 #include "view/limit_scale.h"
 #include "view/seat_step.h"
 #include "view/sheet_book.h"
+#include "view/typing_guard.h"
 
 #include <algorithm>
 #include <cmath>
@@ -91,13 +92,25 @@ void CountStep::pickForm(int index)
         typeAll({{QStringLiteral("form"), QLatin1String(kFormKeys[index])}, {QStringLiteral("first1"), QString()}, {QStringLiteral("second1"), QString()}, {QStringLiteral("first2"), QString()}, {QStringLiteral("second2"), QString()}});
 }
 
+void CountStep::retype(int reading)
+{
+    if (!isSealed() && hasReading(reading))
+        openEntry(reading);
+}
+
 void CountStep::enterReading()
 {
     const int n = readingAtHand();
     if (isSealed() || (m_stage == Running && elapsedSeconds() < leastSeconds()) || m_stage == Ready)
         return;
     typeAll({{numbered("counted", n), QString::number(leastSeconds())}});
-    auto* entry = new NumberEntry(tr("Reading %1").arg(n), m_orientationText, tr("Done"), this);
+    openEntry(n);
+}
+
+void CountStep::openEntry(int n)
+{
+    m_entryReading = n;
+    auto* entry = new NumberEntry(tr("Reading %1").arg(n), orientationWord(n), tr("Done"), this);
     const bool counts = form() == TypedForm::Counts;
     const QString unit = counts ? tr("counts") : m_facts.book->densityUnit();
     entry->add(counts ? tr("Density") : tr("Wet density"), unit, at("first", n));
@@ -107,11 +120,12 @@ void CountStep::enterReading()
 
 void CountStep::judgeEntry(NumberEntry& entry)
 {
-    const int n = readingAtHand();
+    const int n = m_entryReading;
     entry.field(0)->setDoubt({});
     entry.field(1)->setDoubt({});
     entry.setNote({}, {}, Mark::Nothing);
     entry.setNotYet(hasReading(n) ? QString() : tr("Type both numbers"));
+    const QString slip = slipOf(n, entry);
     const auto reading = typedReading(n);
     if (!reading)
         return;
@@ -120,10 +134,29 @@ void CountStep::judgeEntry(NumberEntry& entry)
         entry.field(1)->setDoubt(QString::fromStdString(meaning.error().what));
         return;
     }
-    entry.field(0)->setDoubt(meaning->firstDoubt);
-    entry.field(1)->setDoubt(meaning->secondDoubt);
+    entry.field(0)->setDoubt(meaning->firstDoubt.isEmpty() ? slip : meaning->firstDoubt);
+    if (!meaning->secondDoubt.isEmpty())
+        entry.field(1)->setDoubt(meaning->secondDoubt);
     if (n == 2)
         entry.setNote(m_comparison, m_comparisonWord, m_comparisonMark);
+}
+
+QString CountStep::slipOf(int reading, NumberEntry& entry) const
+{
+    QString first = at("first", 1);
+    QString second = at("second", 1);
+    if (reading == 1) {
+        const auto& gauge = m_facts.session->gauge();
+        const auto last = gauge && m_facts.place && m_facts.seat ? m_facts.book->lastReading(m_facts.testId, gauge->id, m_facts.place->lot, m_facts.seat->depthIn) : std::nullopt;
+        if (!last)
+            return {};
+        first = form() == TypedForm::Counts ? last->densityCount : last->wet;
+        second = form() == TypedForm::Counts ? last->moistureCount : form() == TypedForm::WaterDensity ? last->water : last->content;
+        if (!first.isEmpty())
+            entry.setNote(tr("Test %1 with this gauge and material: %2 and %3").arg(last->number, first, second), {}, Mark::Nothing);
+    }
+    entry.field(1)->setDoubt(likelySlip(at("second", reading), second));
+    return likelySlip(at("first", reading), first);
 }
 
 void CountStep::tick()
@@ -137,6 +170,11 @@ QString CountStep::orientation(int reading) const
     return reading == 1 ? QStringLiteral("along") : typed("second");
 }
 
+QString CountStep::orientationWord(int reading) const
+{
+    return orientation(reading) == "along" ? tr("along the line") : orientation(reading) == "turned 90" ? tr("turned 90°") : tr("turned 180°");
+}
+
 void CountStep::refresh()
 {
     const int n = readingAtHand();
@@ -148,7 +186,7 @@ void CountStep::refresh()
     m_readingTitle = tr("Reading %1").arg(n);
     const QString depth = m_facts.seat ? m_facts.seat->depthIn : QString();
     m_depthText = depth.isEmpty() ? QString() : depth.toDouble() > 0 ? tr("direct, %1 in.").arg(depth) : tr("backscatter");
-    m_orientationText = orientation(n) == "along" ? tr("along the line") : orientation(n) == "turned 90" ? tr("turned 90°") : tr("turned 180°");
+    m_orientationText = orientationWord(n);
     showTimer();
     showRing();
     showReadings();

@@ -72,6 +72,8 @@ public:
     Q_INVOKABLE void stop();
     /// After the minimum: the numbers of the reading are typed.
     Q_INVOKABLE void enterReading();
+    /// Opens the numbers of a reading that was typed already.
+    Q_INVOKABLE void retype(int reading);
     Q_INVOKABLE void pickForm(int index);
     /// Does act number `index` of `secondActs`.
     Q_INVOKABLE void secondAct(int index);
@@ -109,12 +111,16 @@ private:
     std::optional<TypedReading> typedReading(int reading) const;
     ReadingPapers papers() const;
     QString orientation(int reading) const;
+    QString orientationWord(int reading) const;
+    void openEntry(int reading);
+    QString slipOf(int reading, NumberEntry& entry) const;
     QString whyNotYet() const;
     book::Body readingBody(int reading) const;
     bool isSecondAlways() const;
 
     QTimer m_timer;
     Stage m_stage = Ready;
+    int m_entryReading = 1;  ///< whose numbers are open on the keypad
     QString m_readingTitle, m_depthText, m_orientationText, m_timerCaption, m_timerFigure, m_timerLimitLabel, m_enterNotYet;
     double m_timerValue = 0;
     bool m_ringKnown = false, m_isApart = false;

@@ -121,6 +121,7 @@ void DayView::refreshGauge()
     m_gaugeMark = ready ? Mark::Pass : Mark::Nothing;
     m_gaugeStanding = ready ? tr("Ready") : tr("Not ready");
     m_canStart = m_hasJob && ready && !m_session->isReadOnly();
+    m_canStartWithReason = m_hasJob && gauge && !ready && !m_session->isReadOnly();
     m_startText = m_canStart ? tr("Start a test here")
                   : m_session->isReadOnly() ? tr("Start a test: this book is read-only")
                   : !m_hasJob ? tr("Start a test: needs a job") : tr("Start a test: %1").arg(m_gaugeMissing.toLower());

@@ -51,6 +51,7 @@ class DayView : public QObject {
     Q_PROPERTY(groundcount::view::RowList* waiting READ waiting CONSTANT)
     Q_PROPERTY(groundcount::view::RowList* results READ results CONSTANT)
     Q_PROPERTY(bool canStart READ canStart NOTIFY changed)
+    Q_PROPERTY(bool canStartWithReason READ canStartWithReason NOTIFY changed)
     Q_PROPERTY(QString startText READ startText NOTIFY changed)
 
 public:
@@ -73,6 +74,8 @@ public:
     RowList* waiting() { return &m_waiting; }
     RowList* results() { return &m_results; }
     bool canStart() const { return m_canStart; }
+    /// The gauge is not ready: a test may be started all the same, its place asks for the reason and seals it.
+    bool canStartWithReason() const { return m_canStartWithReason; }
     /// The button's words; when it cannot be pressed, the reason.
     QString startText() const { return m_startText; }
 
@@ -88,7 +91,7 @@ private:
 
     Session* m_session = nullptr;
     QString m_title, m_place, m_emptyText, m_gaugeName, m_gaugeStanding, m_gaugeMissing, m_gaugePapers, m_owedText, m_startText;
-    bool m_hasJob = false, m_canStart = false;
+    bool m_hasJob = false, m_canStart = false, m_canStartWithReason = false;
     Mark m_gaugeMark = Mark::Nothing;
     CountLines m_counts;
     RowList m_owed, m_waiting, m_results;

@@ -8,6 +8,11 @@ namespace groundcount::view {
 Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session)
 {
     m_sheet.setSession(session);
+    connect(&m_screen, &ScreenSettings::languageChanged, this, [this] {
+        if (auto* engine = qmlEngine(this))
+            engine->retranslate();
+        m_session->readAgain();
+    });
 }
 
 Desk* Desk::create(QQmlEngine* engine, QJSEngine* scriptEngine)
@@ -39,6 +44,15 @@ Result<void> Desk::openNamed(const QString& what)
         start();
         return {};
     }
+    if (what == QStringLiteral("screen")) {
+        setScreenOpen(true);
+        return {};
+    }
+    if (what.startsWith(QStringLiteral("record:"))) {
+        const auto opened = openNamed(QStringLiteral("test:") + name);
+        m_sheet.setProperty("recordShown", opened.has_value());
+        return opened;
+    }
     if (what.startsWith(QStringLiteral("test:"))) {
         const QString number = name.section('/', 0, 0);
         const QString step = name.section('/', 1);
@@ -65,7 +79,15 @@ Result<void> Desk::openNamed(const QString& what)
         }
         return refused("The book has no lot " + name.toStdString() + ".");
     }
-    return refused("--open must be new, test:NUMBER or lot:NAME; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, test:NUMBER, record:NUMBER or lot:NAME; it is " + what.toStdString() + ".");
+}
+
+void Desk::setScreenOpen(bool open)
+{
+    if (open == m_screenOpen)
+        return;
+    m_screenOpen = open;
+    emit screenOpenChanged();
 }
 
 void Desk::setTestOpen(bool open)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "view/screen_settings.h"
 #include "view/session.h"
 #include "view/test_sheet.h"
 
@@ -19,6 +20,8 @@ class Desk : public QObject {
     Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY lotChanged)
     Q_PROPERTY(bool testOpen READ isTestOpen NOTIFY testOpenChanged)
     Q_PROPERTY(groundcount::view::TestSheet* sheet READ sheet CONSTANT)
+    Q_PROPERTY(groundcount::view::ScreenSettings* screen READ screen CONSTANT)
+    Q_PROPERTY(bool screenOpen READ isScreenOpen WRITE setScreenOpen NOTIFY screenOpenChanged)
 
 public:
     explicit Desk(Session* session, QObject* parent = nullptr);
@@ -32,6 +35,10 @@ public:
     void setLot(const QString& id);
     bool isTestOpen() const { return m_testOpen; }
     TestSheet* sheet() { return &m_sheet; }
+    ScreenSettings* screen() { return &m_screen; }
+    /// Whether the page that chooses light, text and language lies over the place.
+    bool isScreenOpen() const { return m_screenOpen; }
+    void setScreenOpen(bool open);
 
     /// A new test here, at a drawn site, as a retest; or a test that is in the book.
     Q_INVOKABLE void start();
@@ -48,15 +55,17 @@ signals:
     void placeChanged();
     void lotChanged();
     void testOpenChanged();
+    void screenOpenChanged();
 
 private:
     void setTestOpen(bool open);
 
     Session* m_session;
     TestSheet m_sheet;
+    ScreenSettings m_screen;
     QString m_place = QStringLiteral("day");
     QString m_lot;
-    bool m_testOpen = false;
+    bool m_testOpen = false, m_screenOpen = false;
 };
 
 }  // namespace groundcount::view

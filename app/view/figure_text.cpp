@@ -70,7 +70,8 @@ QString localText(const std::string& utc, int offsetMinutes, const QString& form
     const QDateTime time = QDateTime::fromString(QString::fromStdString(utc), Qt::ISODateWithMs);
     if (!time.isValid())
         return {};
-    return QLocale(QLocale::English, QLocale::UnitedStates).toString(time.toOffsetFromUtc(offsetMinutes * 60), format);
+    // The language that was chosen on the device; every language here writes figures the same, so only words differ.
+    return QLocale().toString(time.toOffsetFromUtc(offsetMinutes * 60), format);
 }
 
 }  // namespace groundcount::view

@@ -24,6 +24,12 @@ QString stationShort(double station)
     return QString::fromStdString(method::stationText(station, 100.0, 0));
 }
 
+/// Keys that go with the purpose of the test, not with where it stands.
+bool isOfPurpose(const std::string& key)
+{
+    return key == "retest_of" || key == "rework" || key == "draw" || key == "site";
+}
+
 std::string decimal(double value, int places)
 {
     return QString::number(value, 'f', places).toStdString();
@@ -147,7 +153,8 @@ void PlaceStep::showPurpose()
                 rows.push_back(testRow(test));
     }
     m_failures.setRows(std::move(rows));
-    m_gaugeMissing = isSealed() ? QString() : m_facts.session->gaugeMissing();
+    // An amendment does not ask again whether the gauge was ready on the day of the test.
+    m_gaugeMissing = isSealed() || m_facts.place ? QString() : m_facts.session->gaugeMissing();
 }
 
 QString PlaceStep::shownNumber() const
@@ -168,7 +175,7 @@ QString PlaceStep::whyNotYet() const
     if (!m_north && !(byTape() && m_stationFt))
         return byTape() || !m_placeTrouble.isEmpty() ? tr("Seal: no place yet") : tr("Seal: wait for a position");
     const int needed = static_cast<int>(m_facts.book->number("place.fixes"));
-    if (!byTape() && m_averager.count() < needed)
+    if (!byTape() && !keepsPosition() && m_averager.count() < needed)
         return tr("Seal: hold still, %1 of %2 fixes").arg(m_averager.count()).arg(needed);
     if (!m_lot)
         return tr("Seal: outside every lot");
@@ -185,9 +192,17 @@ QString PlaceStep::whyNotYet() const
     return {};
 }
 
+book::Body PlaceStep::keptPosition(book::Body body) const
+{
+    for (auto it = m_facts.placeBody.begin(); it != m_facts.placeBody.end(); ++it)
+        if (!body.contains(it.key()) && !isOfPurpose(it.key()))
+            body[it.key()] = it.value();
+    return body;
+}
+
 Result<book::Body> PlaceStep::body() const
 {
-    book::Body body{{"number", m_facts.number.toStdString()}, {"gauge", m_facts.session->gauge()->id}, {"lot", m_lot->id}, {"lift", m_lift->id}, {"purpose", typed("purpose").toStdString()}};
+    book::Body body{{"number", m_facts.number.toStdString()}, {"gauge", m_facts.placeBody.contains("gauge") ? book::textAt(m_facts.placeBody, "gauge") : m_facts.session->gauge()->id}, {"lot", m_lot->id}, {"lift", m_lift->id}, {"purpose", typed("purpose").toStdString()}};
     if (typed("purpose") == "retest") {
         if (const auto number = shownNumber(); number.isEmpty())
             return refused("The test to be retested is not in the book.");
@@ -200,6 +215,10 @@ Result<book::Body> PlaceStep::body() const
         body["draw"] = m_site->draw;
         body["site"] = m_site->number;
     }
+    if (m_facts.placeBody.contains("gauge_override_reason"))
+        body["gauge_override_reason"] = m_facts.placeBody.at("gauge_override_reason");
+    if (keepsPosition())
+        return keptPosition(std::move(body));
     if (m_north) {
         body["latitude_deg"] = decimal(*m_latitude, 9);
         body["longitude_deg"] = decimal(*m_longitude, 9);

@@ -66,9 +66,16 @@ void PlaceStep::useReceiver()
     type("by", {});
 }
 
+void PlaceStep::keepPosition()
+{
+    if (!byTape() && has("north"))
+        type("keep", QStringLiteral("yes"));
+}
+
 void PlaceStep::averageAgain()
 {
     m_averager.restart();
+    type("keep", {});
     derive();
 }
 
@@ -131,7 +138,7 @@ void PlaceStep::listen(bool on)
 
 void PlaceStep::takeFix(const position::Fix& fix)
 {
-    if (isSealed())
+    if (isSealed() || keepsPosition())
         return;
     const auto taken = m_averager.add(fix);
     m_positionTrouble = taken ? QString() : QString::fromStdString(taken.error().what);
@@ -159,8 +166,8 @@ void PlaceStep::showReceiver()
     m_scatter.clear();
     m_circleRadius = 0;
     m_scatterNote = tr("Hold still.");
-    if (isSealed() || byTape()) {
-        m_accuracy = isSealed() && has("accuracy") ? QStringLiteral("±") + typed("accuracy") : QString();
+    if (isSealed() || byTape() || keepsPosition()) {
+        m_accuracy = !byTape() && has("accuracy") ? QStringLiteral("±") + typed("accuracy") : QString();
         m_fixKind = byTape() ? tr("by tape") : typed("fix_kind");
         m_fixesText = has("fixes") ? tr("%1 fixes").arg(typed("fixes")) : QString();
         return;
@@ -207,7 +214,7 @@ void PlaceStep::showAverage(const position::Average& average)
 void PlaceStep::findPlace()
 {
     Result<SheetBook::Spot> spot = refused("");
-    if (isSealed()) {
+    if (isSealed() || keepsPosition()) {
         if (has("north")) {
             m_north = textNumber(typed("north"));
             m_east = textNumber(typed("east"));

@@ -81,6 +81,8 @@ public:
     /// Number that the test will have: the next one, or that of the retested test with a letter.
     QString shownNumber() const;
     void aimAt(const book::SiteRow& site);
+    /// Amended without a new position: the one that was sealed stays until it is averaged again.
+    void keepPosition();
 
     QString sealText() const override { return tr("Seal place"); }
     Result<std::vector<book::Entry>> entries() const override;
@@ -94,6 +96,7 @@ protected:
     void judgeEntry(NumberEntry& entry) override;
 
 private:
+    bool keepsPosition() const { return has("keep") && !byTape(); }
     void takeFix(const position::Fix& fix);
     void showReceiver();
     void showAverage(const position::Average& average);
@@ -105,6 +108,7 @@ private:
     void showPurpose();
     QString whyNotYet() const;
     Result<book::Body> body() const;
+    book::Body keptPosition(book::Body body) const;
 
     position::Averager m_averager;
     QMetaObject::Connection m_fixes;

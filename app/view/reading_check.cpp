@@ -41,6 +41,19 @@ QString rangeDoubt(const Curve& curve, const Density& value, const method::Evalu
         .arg(figureText(inUnit(value, rules.unit), 1), unit, figureText(inUnit(curve.rangeLow, rules.unit), 0), figureText(inUnit(curve.rangeHigh, rules.unit), 0));
 }
 
+/// Whether the two counts, changed over, both lie in the calibrated ranges.
+bool fitsTurnedRound(const TypedReading& reading, const ReadingPapers& papers)
+{
+    const auto densityRatio = method::countRatio(reading.second, papers.densityStandard);
+    const auto waterRatio = method::countRatio(reading.first, papers.moistureStandard);
+    if (!densityRatio || !waterRatio)
+        return false;
+    const auto wet = method::wetDensity(*papers.densityCurve, *densityRatio);
+    const auto water = method::waterDensity(*papers.waterCurve, *waterRatio);
+    return wet && water && method::calibratedRange(*papers.densityCurve, *wet) == method::Range::Inside &&
+           method::calibratedRange(*papers.waterCurve, *water) == method::Range::Inside;
+}
+
 Result<ReadingMeaning> fromCounts(const TypedReading& reading, const ReadingPapers& papers, const method::EvaluationRules& rules, const QString& unit)
 {
     if (!papers.densityCurve || !papers.waterCurve)
@@ -59,7 +72,10 @@ Result<ReadingMeaning> fromCounts(const TypedReading& reading, const ReadingPape
     const auto water = method::waterDensity(*papers.waterCurve, *waterRatio);
     if (!water)
         return tl::unexpected(water.error());
-    return ReadingMeaning{inUnit(*wet, rules.unit), inUnit(*water, rules.unit), rangeDoubt(*papers.densityCurve, *wet, rules, unit), rangeDoubt(*papers.waterCurve, *water, rules, unit)};
+    ReadingMeaning meaning{inUnit(*wet, rules.unit), inUnit(*water, rules.unit), rangeDoubt(*papers.densityCurve, *wet, rules, unit), rangeDoubt(*papers.waterCurve, *water, rules, unit)};
+    if (!meaning.firstDoubt.isEmpty() && fitsTurnedRound(reading, papers))
+        meaning.firstDoubt += ' ' + QObject::tr("Are the two numbers the wrong way round?");
+    return meaning;
 }
 
 }  // namespace
@@ -85,7 +101,7 @@ Result<ReadingMeaning> meaningOf(const TypedReading& reading, const ReadingPaper
             return meaning;
         const auto dry = method::dryFromWater(method::fromUnit<WetDensity>(meaning->wet, rules.unit), method::fromUnit<WaterDensity>(meaning->water, rules.unit));
         if (!dry)
-            return tl::unexpected(dry.error());
+            return refused(dry.error().what + (fitsTurnedRound(reading, papers) ? " Are the two numbers the wrong way round?" : ""));
         return meaning;
     }
     const auto wet = method::fromUnit<WetDensity>(reading.first, rules.unit);

@@ -145,21 +145,41 @@ Result<book::Record> Session::seal(const std::string& kind, const std::string& s
     return seal(std::move(entry));
 }
 
-Result<book::Record> Session::seal(book::Entry entry)
+void Session::sign(book::Entry& entry) const
 {
-    if (!m_store)
-        return unavailable("No field book is open, so nothing can be sealed.");
     entry.by = m_person.id;
     entry.at = now().toString(Qt::ISODateWithMs).toStdString();
     entry.offsetMinutes = offsetMinutes();
-    auto record = m_store->seal(entry);
-    if (!record) {
-        setTrouble(QString::fromStdString(record.error().what));
-        return record;
+}
+
+Result<book::Record> Session::seal(book::Entry entry)
+{
+    auto records = sealAll({std::move(entry)});
+    if (!records)
+        return tl::unexpected(records.error());
+    return std::move(records->front());
+}
+
+Result<std::vector<book::Record>> Session::sealAll(std::vector<book::Entry> entries)
+{
+    if (!m_store)
+        return unavailable("No field book is open, so nothing can be sealed.");
+    for (auto& entry : entries)
+        sign(entry);
+    auto records = m_store->sealAll(entries);
+    if (!records) {
+        setTrouble(QString::fromStdString(records.error().what));
+        return records;
     }
     setTrouble({});
     refresh();
-    return record;
+    return records;
+}
+
+void Session::readAgain()
+{
+    if (m_store)
+        refresh();
 }
 
 void Session::lookForOthers()

@@ -114,12 +114,17 @@ public:
     /// Whether a record's local day is today.
     bool isToday(const std::string& utc, int offsetMinutes) const;
 
+    /// Reads the book again and tells every page.
+    void readAgain();
+
     /// Seals one fact by the person at work, now. On success every page is told by `recordsChanged`.
     /// @param kind, subject, body as docs/record-format.md; amends and reason for an amendment
     /// @error what the store says; it is also shown as `trouble`
     Result<book::Record> seal(const std::string& kind, const std::string& subject, const book::Body& body,
                               const std::string& amends = {}, const std::string& reason = {});
     Result<book::Record> seal(book::Entry entry);
+    /// The same for several facts: all or none.
+    Result<std::vector<book::Record>> sealAll(std::vector<book::Entry> entries);
 
     double ownEast() const;
     double ownNorth() const;
@@ -135,6 +140,7 @@ signals:
     void placeChanged();
 
 private:
+    void sign(book::Entry& entry) const;
     void refresh();
     void refreshGround(std::string& trouble);
     void refreshPeople();

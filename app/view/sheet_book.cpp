@@ -95,6 +95,13 @@ std::vector<book::Record> SheetBook::records(const std::string& subject) const
     return out;
 }
 
+QString SheetBook::voidReason(const std::string& test) const
+{
+    const auto all = orNone(m_session.store().records({.subject = test, .kind = {}}));
+    const auto* out = book::LiveRecords(all).latest("void");
+    return out ? QString::fromStdString(out->reason) : QString();
+}
+
 std::optional<book::Body> SheetBook::calibration(const std::string& gauge) const
 {
     for (const auto& row : m_session.snapshot().gauges) {
@@ -173,6 +180,20 @@ std::string SheetBook::choice(const char* key) const
 QString SheetBook::ruleSetWords() const
 {
     return QString::fromStdString(m_session.ruleSet().name + ", rev. " + m_session.ruleSet().revision);
+}
+
+std::optional<SheetBook::LastReading> SheetBook::lastReading(const std::string& test, const std::string& gauge, const std::string& lotId, const QString& depthIn) const
+{
+    const auto here = lot(lotId);
+    const auto& rows = tests();
+    const auto last = std::find_if(rows.rbegin(), rows.rend(), [&](const book::TestRow& row) {
+        return row.id != test && row.gauge == gauge && here && row.material == here->material && row.state != book::TestState::Void &&
+               QString::fromStdString(row.depthInText) == depthIn && (!row.densityCount.empty() || !row.wet.empty());
+    });
+    if (last == rows.rend())
+        return std::nullopt;
+    const auto text = [](const std::string& word) { return QString::fromStdString(word); };
+    return LastReading{text(last->number), text(last->densityCount), text(last->moistureCount), text(last->wet), text(last->water), text(last->contentPct)};
 }
 
 Result<SheetBook::Judged> SheetBook::judge(const std::string& test) const

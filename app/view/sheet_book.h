@@ -45,6 +45,8 @@ public:
 
     /// Live records of a subject, in order.
     std::vector<book::Record> records(const std::string& subject) const;
+    /// Why a test was voided; empty while it is not.
+    QString voidReason(const std::string& test) const;
     /// Body of the calibration in force of a gauge.
     std::optional<book::Body> calibration(const std::string& gauge) const;
     /// Whether an offset of this kind is in force for the gauge.
@@ -64,6 +66,12 @@ public:
     /// A choice of the rule set as a word.
     std::string choice(const char* key) const;
     QString ruleSetWords() const;
+
+    /// What the newest other test with the same gauge, material and depth read, as text; empty where it has no such number.
+    struct LastReading {
+        QString number, densityCount, moistureCount, wet, water, content;
+    };
+    std::optional<LastReading> lastReading(const std::string& test, const std::string& gauge, const std::string& lot, const QString& depthIn) const;
 
     /// Everything the verdict needs, out of sealed records, worked through.
     struct Judged {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "book/record.h"
 #include "method/quantity.h"
 #include "view/session.h"
 
@@ -9,6 +10,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace groundcount::view {
 
@@ -35,6 +37,8 @@ struct SheetFacts {
     std::string testId;
     QString number;
     std::optional<SealedPlace> place;
+    book::Body placeBody;                ///< of the live test-site; what an amendment does not touch is kept from it
+    std::vector<book::Body> readings;    ///< of the live readings, by number
     std::optional<SealedSeat> seat;
     bool isTrench = false;  ///< the clearance was sealed with a trench correction
 };

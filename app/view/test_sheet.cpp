@@ -1,25 +1,14 @@
 #include "view/test_sheet.h"
 
-#include "book/kinds.h"
 #include "view/figure_text.h"
 
 #include <QJsonDocument>
 #include <QJsonObject>
 
-#include <algorithm>
-#include <set>
-
 namespace groundcount::view {
-namespace {
-
-const char* const kStepKeys[] = {"place", "clear", "seat", "count", "dig"};
-const char* const kStepKinds[] = {"test-site", "clearance", "seating", "reading", "sample", "verdict"};
-
-}  // namespace
-
 TestSheet::TestSheet(QObject* parent)
     : QObject(parent), m_place(new PlaceStep(m_facts, this)), m_clear(new ClearStep(m_facts, this)), m_seat(new SeatStep(m_facts, this)),
-      m_count(new CountStep(m_facts, this)), m_dig(new DigStep(m_facts, this)), m_verdict(new VerdictStep(m_facts, this))
+      m_count(new CountStep(m_facts, this)), m_dig(new DigStep(m_facts, this)), m_verdict(new VerdictStep(m_facts, this)), m_record(new SheetRecord(m_facts, this)), m_ask(new SheetAsk(this))
 {
     m_cards = {m_place, m_clear, m_seat, m_count, m_dig, m_verdict};
     for (auto* step : m_cards) {
@@ -29,6 +18,7 @@ TestSheet::TestSheet(QObject* parent)
     }
     connect(m_clear, &ClearStep::moveWanted, this, &TestSheet::moveTest);
     connect(m_count, &CountStep::newSpotWanted, this, &TestSheet::takeNewSpot);
+    connect(m_record, &SheetRecord::sealed, this, [this] { readAgain(-1); goTo(m_step); });
 }
 
 TestSheet::~TestSheet()
@@ -116,94 +106,6 @@ void TestSheet::open(const QString& testId)
     goTo(firstUnsealed());
 }
 
-void TestSheet::readSealed()
-{
-    m_amendReason.clear();
-    m_facts.place.reset();
-    m_facts.seat.reset();
-    m_facts.isTrench = false;
-    m_sealedHash.fill({});
-    std::vector<book::Body> readings;
-    std::set<std::string> judgedFrom;
-    std::array<QJsonObject, kSteps> sealedText;
-    for (const auto& record : m_book->records(m_facts.testId)) {
-        const auto at = std::find(std::begin(kStepKinds), std::end(kStepKinds), record.kind);
-        const auto index = static_cast<std::size_t>(at - std::begin(kStepKinds));
-        if (index >= kSteps)
-            continue;
-        m_sealedHash[index] = record.hash;
-        const auto& body = record.body;
-        switch (index) {
-        case Place: {
-            sealedText[Place] = PlaceStep::textOf(body);
-            const auto number = [&](const char* key) {
-                bool ok = false;
-                const double value = sealedText[Place].value(QLatin1String(key)).toString().toDouble(&ok);
-                return ok ? std::optional(value) : std::nullopt;
-            };
-            const double accuracy = number("accuracy").value_or(0);
-            m_facts.place = SealedPlace{number("north"), number("east"), Length::feet(accuracy).metres(), book::textAt(body, "lot"), book::textAt(body, "lift"), number("station_number"), number("offset_number")};
-            m_facts.number = QString::fromStdString(book::textAt(body, "number"));
-            break;
-        }
-        case Clear:
-            sealedText[Clear] = ClearStep::textOf(body);
-            m_facts.isTrench = sealedText[Clear].value(QStringLiteral("face.remedy")).toString() == "trench correction";
-            break;
-        case Seat:
-            sealedText[Seat] = SeatStep::textOf(body);
-            m_facts.seat = SealedSeat{SeatStep::modeOf(QString::fromStdString(book::textAt(body, "depth_in"))), QString::fromStdString(book::textAt(body, "depth_in"))};
-            break;
-        case Count: readings.push_back(body); break;
-        case Dig: sealedText[Dig] = DigStep::textOf(body); break;
-        case Verdict:
-            for (const auto& hash : body.at("from"))
-                judgedFrom.insert(hash.get<std::string>());
-            break;
-        default: break;
-        }
-    }
-    if (!readings.empty())
-        sealedText[Count] = CountStep::textOf(readings);
-    if (!m_facts.place)
-        m_facts.number = m_book->nextNumber();
-    for (std::size_t i = 0; i < kSteps; ++i) {
-        if (!m_sealedHash[i].empty())
-            m_cards[i]->showSealed(sealedText[i]);
-        else
-            m_cards[i]->restore({});
-    }
-    // A sample that waits is taken up again: it is amended when it has come, and so is the verdict after it.
-    if (m_dig->isSealed() && m_dig->isWaiting())
-        m_dig->reopen();
-    // A verdict that does not name what is sealed now is out of date.
-    const bool isCurrent = std::all_of(m_sealedHash.begin(), m_sealedHash.begin() + Verdict, [&](const std::string& hash) { return judgedFrom.contains(hash); });
-    if (m_verdict->isSealed() && (!m_dig->isSealed() || !isCurrent))
-        m_verdict->reopen();
-}
-
-void TestSheet::readDraft()
-{
-    const QJsonObject draft = QJsonDocument::fromJson(m_book->draft(m_facts.testId)).object();
-    for (int i = Place; i <= Dig; ++i) {
-        const auto typed = draft.value(QLatin1String(kStepKeys[i]));
-        if (typed.isObject() && !card(i)->isSealed())
-            card(i)->restore(typed.toObject());
-    }
-}
-
-void TestSheet::saveDraft()
-{
-    if (!isOpen())
-        return;
-    QJsonObject draft;
-    for (int i = Place; i <= Dig; ++i)
-        if (!card(i)->isSealed() && !card(i)->draft().isEmpty())
-            draft.insert(QLatin1String(kStepKeys[i]), card(i)->draft());
-    const auto saved = m_book->saveDraft(m_facts.testId, QJsonDocument(draft).toJson(QJsonDocument::Compact));
-    setTrouble(saved ? QString() : QString::fromStdString(saved.error().what));
-}
-
 int TestSheet::firstUnsealed() const
 {
     for (int i = 0; i < kSteps; ++i)
@@ -225,6 +127,7 @@ void TestSheet::goTo(int step)
 void TestSheet::pickStep(int index)
 {
     if (index >= 0 && index < kSteps && isOpen()) {
+        m_ask->close();
         setEntry(nullptr);
         goTo(index);
     }
@@ -269,10 +172,13 @@ void TestSheet::show()
         if (lot && lift)
             m_context2 = tr("Lot %1, lift %2").arg(QString::fromStdString(lot->name)).arg(lift->number);
     }
-    m_sealText = card(m_step)->isSealed() ? QString() : card(m_step)->sealText();
+    const bool isSealed = card(m_step)->isSealed();
+    m_sealText = isSealed || isVoid() ? QString() : card(m_step)->sealText();
     m_lock = lockOf(m_step);
-    m_sealNotYet = card(m_step)->isSealed() ? QString() : m_lock.isEmpty() ? card(m_step)->notYet() : m_lock;
-    m_sealedText = card(m_step)->isSealed() ? tr("%1 is sealed").arg(words[m_step]) : QString();
+    m_sealNotYet = isSealed || isVoid() ? QString() : m_lock.isEmpty() ? card(m_step)->notYet() : m_lock;
+    m_sealedText = isVoid() ? m_voidText : isSealed ? tr("%1 is sealed").arg(words[m_step]) : QString();
+    m_canAmend = isSealed && !isVoid() && m_step != Verdict && m_amendStep < 0 && !m_facts.session->isReadOnly();
+    m_amending = m_amendStep == m_step ? tr("Amending: %1").arg(m_amendReason) : QString();
     emit changed();
 }
 
@@ -301,6 +207,7 @@ void TestSheet::closeEntry()
 
 void TestSheet::close()
 {
+    m_ask->close();
     setEntry(nullptr);
     m_place->listen(false);
     m_facts.testId.clear();

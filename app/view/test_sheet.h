@@ -5,7 +5,9 @@
 #include "view/dig_step.h"
 #include "view/place_step.h"
 #include "view/seat_step.h"
+#include "view/sheet_ask.h"
 #include "view/sheet_book.h"
+#include "view/sheet_record.h"
 #include "view/step_model.h"
 #include "view/verdict_step.h"
 
@@ -44,6 +46,13 @@ class TestSheet : public QObject {
     Q_PROPERTY(groundcount::view::CountStep* count READ countStep CONSTANT)
     Q_PROPERTY(groundcount::view::DigStep* dig READ dig CONSTANT)
     Q_PROPERTY(groundcount::view::VerdictStep* verdict READ verdict CONSTANT)
+    Q_PROPERTY(groundcount::view::SheetRecord* record READ record CONSTANT)
+    Q_PROPERTY(groundcount::view::SheetAsk* ask READ ask CONSTANT)
+    Q_PROPERTY(bool recordShown MEMBER m_recordShown NOTIFY recordShownChanged)
+    Q_PROPERTY(bool hasRecord READ hasRecord NOTIFY changed)
+    Q_PROPERTY(bool canAmend MEMBER m_canAmend NOTIFY changed)
+    Q_PROPERTY(QString amending MEMBER m_amending NOTIFY changed)
+    Q_PROPERTY(QString voidText MEMBER m_voidText NOTIFY changed)
 
 public:
     enum Step { Place, Clear, Seat, Count, Dig, Verdict };
@@ -67,6 +76,10 @@ public:
     CountStep* countStep() const { return m_count; }
     DigStep* dig() const { return m_dig; }
     VerdictStep* verdict() const { return m_verdict; }
+    SheetRecord* record() const { return m_record; }
+    SheetAsk* ask() const { return m_ask; }
+    bool hasRecord() const { return m_facts.place.has_value(); }
+    bool isVoid() const { return !m_voidText.isEmpty(); }
 
     /// A new test; one that was begun and not yet placed is taken up again.
     Q_INVOKABLE void begin();
@@ -80,6 +93,14 @@ public:
     /// Seals the step that is shown. On refusal `trouble` has the sentence and everything typed stays.
     /// @return whether it is on disk
     Q_INVOKABLE bool seal();
+    /// Asks why the sealed step that is shown is to be changed; with a reason it is opened for an amendment.
+    Q_INVOKABLE void askAmend();
+    /// Gives an amendment up: the step shows what is sealed again.
+    Q_INVOKABLE void dropAmendment();
+    /// Asks why the test is to be taken out; with a reason it is sealed as void.
+    Q_INVOKABLE void askVoid();
+    /// Does what `ask` asks about, with the reason. Without a reason nothing happens and `ask` says so.
+    Q_INVOKABLE void answer(const QString& reason);
     /// Leaves the sheet; drafts stay.
     Q_INVOKABLE void close();
     Q_INVOKABLE void closeEntry();
@@ -90,12 +111,17 @@ signals:
     void troubleChanged();
     void entryChanged();
     void struckChanged();
+    void recordShownChanged();
     /// A verdict was sealed.
     void finished(const QString& testId);
 
 private:
     void beginNew();
     void readSealed();
+    void takeRecord(const book::Record& record, std::vector<book::Body>& readings);
+    void amend(int step, const QString& reason);
+    void readAgain(int without);
+    std::string amendedBy(const book::Entry& entry) const;
     void readDraft();
     void saveDraft();
     void show();
@@ -122,11 +148,16 @@ private:
     DigStep* m_dig;
     VerdictStep* m_verdict;
     std::array<SheetStep*, kSteps> m_cards{};
+    SheetRecord* m_record;
+    SheetAsk* m_ask;
     std::array<std::string, kSteps> m_sealedHash;  ///< of the live record of a step that may be amended
+    std::array<std::string, 2> m_readingHash;      ///< of the live readings 1 and 2
+    std::array<QJsonObject, kSteps> m_sealedDraft;
     int m_step = 0;
-    QString m_title, m_context, m_context2, m_sealText, m_sealNotYet, m_sealedText, m_lock, m_trouble, m_amendReason;
+    QString m_title, m_context, m_context2, m_sealText, m_sealNotYet, m_sealedText, m_lock, m_trouble, m_amendReason, m_amending, m_voidText, m_lateReason;
     NumberEntry* m_entry = nullptr;
-    bool m_struckShown = false;
+    int m_amendStep = -1;  ///< the sealed step that is open for an amendment
+    bool m_struckShown = false, m_recordShown = false, m_canAmend = false;
 };
 
 }  // namespace groundcount::view

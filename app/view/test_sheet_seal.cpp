@@ -24,16 +24,7 @@ bool TestSheet::seal()
     const int was = m_step;
     if (was == Place)
         m_book->dropDraft(newDraftKey());
-    // What is typed ahead in other steps stays a draft; the sealed step's text leaves it.
-    std::array<QJsonObject, kSteps> ahead;
-    for (int i = 0; i < kSteps; ++i)
-        if (i != was && !card(i)->isSealed())
-            ahead[static_cast<std::size_t>(i)] = card(i)->draft();
-    readSealed();
-    for (int i = 0; i < kSteps; ++i)
-        if (!card(i)->isSealed() && !ahead[static_cast<std::size_t>(i)].isEmpty())
-            card(i)->restore(ahead[static_cast<std::size_t>(i)]);
-    saveDraft();
+    readAgain(was);
     if (was == Verdict) {
         m_book->dropDraft(m_facts.testId);
         goTo(Verdict);
@@ -46,29 +37,110 @@ bool TestSheet::seal()
     return true;
 }
 
+std::string TestSheet::amendedBy(const book::Entry& entry) const
+{
+    if (m_step != Count)
+        return m_sealedHash[static_cast<std::size_t>(m_step)];
+    // Each reading is a record of its own; only the one of the same number is replaced.
+    return m_readingHash[entry.body.at("number").get<int>() == 2 ? 1 : 0];
+}
+
 Result<void> TestSheet::sealEntries(std::vector<book::Entry> entries)
 {
-    // Every body is checked before the first is sealed, so that two readings stand or fall together.
-    for (const auto& entry : entries)
-        if (const auto checked = book::checkBody(entry.kind, entry.body); !checked)
-            return checked;
-    const auto& before = m_sealedHash[static_cast<std::size_t>(m_step)];
     for (auto& entry : entries) {
-        if (!before.empty() && entry.amends.empty()) {
-            entry.amends = before;
-            entry.reason = m_step == Dig ? "the sample was completed" : m_step == Verdict ? "the sample was completed" : m_amendReason.toStdString();
-        }
-        if (const auto sealed = m_facts.session->seal(std::move(entry)); !sealed)
-            return tl::unexpected(sealed.error());
+        if (!entry.amends.empty())
+            continue;
+        entry.amends = amendedBy(entry);
+        if (entry.amends.empty())
+            continue;
+        const bool completes = m_step == Dig && m_amendStep != Dig;
+        const QString reason = m_step == Verdict ? m_lateReason : completes ? QString() : m_amendReason;
+        entry.reason = reason.isEmpty() ? "the sample was completed" : reason.toStdString();
     }
+    if (const auto sealed = m_facts.session->sealAll(std::move(entries)); !sealed)
+        return tl::unexpected(sealed.error());
     return {};
+}
+
+void TestSheet::askAmend()
+{
+    if (!m_canAmend)
+        return;
+    const QString word = m_steps.items()[static_cast<std::size_t>(m_step)].word;
+    m_ask->open(SheetAsk::About::Amend, tr("Amend: %1").arg(word),
+                tr("What was sealed stays in the book beside the new record, with your reason. The verdict is made again."), tr("Amend it"));
+}
+
+void TestSheet::askVoid()
+{
+    if (!hasRecord() || isVoid())
+        return;
+    m_recordShown = false;
+    emit recordShownChanged();
+    m_ask->open(SheetAsk::About::Void, tr("Void test %1").arg(m_facts.number),
+                tr("The test stays in the book as void, with your reason. Its number is not used again, and it decides nothing."), tr("Void the test"));
+}
+
+void TestSheet::answer(const QString& reason)
+{
+    const QString given = reason.simplified();
+    if (given.isEmpty())
+        return m_ask->miss(tr("Say why. The reason is sealed with it."));
+    const auto about = m_ask->about();
+    m_ask->close();
+    if (about == SheetAsk::About::Amend) {
+        amend(m_step, given);
+        return m_place->keepPosition();
+    }
+    if (about != SheetAsk::About::Void || !sealVoid(given))
+        return;
+    m_book->dropDraft(m_facts.testId);
+    readSealed();
+    goTo(m_step);
+}
+
+void TestSheet::amend(int step, const QString& reason)
+{
+    m_amendStep = step;
+    m_amendReason = reason;
+    card(step)->reopen();
+    saveDraft();
+    goTo(step);
+}
+
+void TestSheet::dropAmendment()
+{
+    if (m_amendStep < 0)
+        return;
+    const int was = m_amendStep;
+    readAgain(was);
+    goTo(was);
+}
+
+void TestSheet::readAgain(int without)
+{
+    // What is typed ahead in other steps stays a draft; the text of the step `without` leaves it.
+    const int amended = m_amendStep == without ? -1 : m_amendStep;
+    const QString reason = m_amendReason;
+    std::array<QJsonObject, kSteps> ahead;
+    for (int i = 0; i < kSteps; ++i)
+        if (i != without && !card(i)->isSealed())
+            ahead[static_cast<std::size_t>(i)] = card(i)->draft();
+    readSealed();
+    if (amended >= 0) {
+        m_amendStep = amended;
+        m_amendReason = reason;
+        card(amended)->reopen();
+    }
+    for (int i = 0; i < kSteps; ++i)
+        if (!card(i)->isSealed() && !ahead[static_cast<std::size_t>(i)].isEmpty())
+            card(i)->restore(ahead[static_cast<std::size_t>(i)]);
+    saveDraft();
 }
 
 void TestSheet::moveTest(const QString& reason)
 {
-    m_amendReason = reason;
-    m_place->reopen();
-    goTo(Place);
+    amend(Place, reason);
 }
 
 bool TestSheet::sealVoid(const QString& reason)

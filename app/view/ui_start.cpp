@@ -70,16 +70,18 @@ Result<StartOptions> readArguments(const QStringList& arguments)
                                     QStringLiteral("FILE"));
     const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("Window, logical pixels."), QStringLiteral("WxH"),
                                   QStringLiteral("412x915"));
-    const QCommandLineOption theme(QStringLiteral("theme"), QStringLiteral("day, sun or dusk."), QStringLiteral("NAME"),
-                                   QStringLiteral("day"));
+    const QCommandLineOption theme(QStringLiteral("theme"), QStringLiteral("day, sun or dusk, for this run."), QStringLiteral("NAME"));
+    const QCommandLineOption text(QStringLiteral("text"), QStringLiteral("Size of the text, 100, 125 or 150 percent, for this run."),
+                                  QStringLiteral("PERCENT"));
+    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en or es, for this run."), QStringLiteral("CODE"));
     const QCommandLineOption place(QStringLiteral("place"), QStringLiteral("day, map, lots or kit."), QStringLiteral("NAME"),
                                    QStringLiteral("day"));
-    const QCommandLineOption open(QStringLiteral("open"), QStringLiteral("What lies open: new, test:NUMBER or lot:NAME."),
+    const QCommandLineOption open(QStringLiteral("open"), QStringLiteral("What lies open: new, screen, test:NUMBER, record:NUMBER or lot:NAME."),
                                   QStringLiteral("WHAT"));
     const QCommandLineOption screenshot(QStringLiteral("screenshot"), QStringLiteral("Write the window to a PNG, then end."),
                                         QStringLiteral("FILE"));
     const QCommandLineOption at(QStringLiteral("at"), QStringLiteral("Fixed time of the clock, ISO 8601."), QStringLiteral("TIME"));
-    parser.addOptions({book, replay, size, theme, place, open, screenshot, at});
+    parser.addOptions({book, replay, size, theme, text, language, place, open, screenshot, at});
     parser.addHelpOption();
     if (!parser.parse(arguments)) {
         return refused(parser.errorText().toStdString() + ".");
@@ -94,7 +96,13 @@ Result<StartOptions> readArguments(const QStringList& arguments)
 
     StartOptions options;
     const auto window = readSize(parser.value(size));
-    const auto themeName = readWord("theme", parser.value(theme), {QStringLiteral("day"), QStringLiteral("sun"), QStringLiteral("dusk")});
+    // An option that is not given leaves what the device keeps.
+    const auto asked = [&](const QCommandLineOption& option, const char* name, const QStringList& allowed) {
+        return parser.isSet(option) ? readWord(name, parser.value(option), allowed) : Result<QString>(QString());
+    };
+    const auto themeName = asked(theme, "theme", {QStringLiteral("day"), QStringLiteral("sun"), QStringLiteral("dusk")});
+    const auto textPercent = asked(text, "text", {QStringLiteral("100"), QStringLiteral("125"), QStringLiteral("150")});
+    const auto languageCode = asked(language, "language", {QStringLiteral("en"), QStringLiteral("es")});
     const auto placeName = readWord("place", parser.value(place),
                                     {QStringLiteral("day"), QStringLiteral("map"), QStringLiteral("lots"), QStringLiteral("kit")});
     // A book that does not exist yet is a new book; only a replay must be there to be read.
@@ -102,7 +110,7 @@ Result<StartOptions> readArguments(const QStringList& arguments)
     if (!window) {
         return tl::unexpected(window.error());
     }
-    for (const Result<QString>& each : {themeName, placeName, replayPath}) {
+    for (const Result<QString>& each : {themeName, textPercent, languageCode, placeName, replayPath}) {
         if (!each) {
             return tl::unexpected(each.error());
         }
@@ -111,6 +119,8 @@ Result<StartOptions> readArguments(const QStringList& arguments)
     options.replay = *replayPath;
     options.size = *window;
     options.theme = *themeName;
+    options.text = *textPercent;
+    options.language = *languageCode;
     options.place = *placeName;
     options.open = parser.value(open);
     options.screenshot = parser.value(screenshot);
@@ -140,13 +150,19 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine.setInitialProperties({{QStringLiteral("width"), options.size.width()},
                                  {QStringLiteral("height"), options.size.height()},
-                                 {QStringLiteral("themeName"), options.theme},
                                  {QStringLiteral("place"), options.place}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Groundcount/Main.qml")));
     if (engine.rootObjects().isEmpty()) {
         return unavailable("The main window could not be loaded.");
     }
+    // The module's types are known once it is loaded; nothing is drawn before the event loop runs.
     auto* desk = engine.singletonInstance<view::Desk*>(qmlTypeId("Groundcount", 1, 0, "Desk"));
+    desk->screen()->keepIn(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/screen.ini"));
+    desk->screen()->showTheme(options.theme);
+    desk->screen()->showText(options.text);
+    if (!options.language.isEmpty()) {
+        desk->screen()->showLanguage(options.language);
+    }
     return options.open.isEmpty() ? Result<void>() : desk->openNamed(options.open);
 }
 

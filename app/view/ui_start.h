@@ -17,9 +17,11 @@ struct StartOptions {
     QString book;       ///< path of the field book to open
     QString replay;     ///< path of an NMEA 0183 log that stands in for the receiver
     QSize size{412, 915};  ///< window, logical pixels, at least 360 x 640
-    QString theme = QStringLiteral("day");  ///< day, sun or dusk
+    QString theme;      ///< day, sun or dusk; empty: what the device keeps
+    QString text;       ///< 100, 125 or 150 percent; empty: what the device keeps
+    QString language;   ///< en or es; empty: what the device keeps
     QString place = QStringLiteral("day");  ///< day, map, lots or kit
-    QString open;       ///< what lies open: new, test:NUMBER or lot:NAME; empty for nothing
+    QString open;       ///< what lies open: new, screen, test:NUMBER or lot:NAME; empty for nothing
     QString screenshot; ///< path of a PNG to write after the first frames; the program then ends
     std::optional<QDateTime> at;  ///< fixed clock for demonstrations; nothing: the machine's clock
 };

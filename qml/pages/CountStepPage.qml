@@ -99,7 +99,7 @@ Column {
         Repeater {
             model: root.step ? root.step.readingLines : []
 
-            Text {
+            LinkRow {
                 id: readingLine
 
                 required property int index
@@ -108,11 +108,9 @@ Column {
                 objectName: "readingLine_" + index
                 width: root.width
                 text: readingLine.modelData
-                color: Theme.ink
-                font.pixelSize: Theme.sizeRow
-                font.weight: Theme.strong
-                textFormat: Text.PlainText
-                wrapMode: Text.WordWrap
+                enabled: root.step !== null && !root.step.isSealed
+                glyph: enabled ? Glyph.Right : Glyph.None
+                onClicked: root.step.retype(readingLine.index + 1)
             }
         }
         CautionLine {

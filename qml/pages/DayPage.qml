@@ -116,5 +116,12 @@ FocusScope {
             width: parent.width
             reason: day.startText
         }
+        SecondaryButton {
+            objectName: "startWithReason"
+            visible: day.canStartWithReason
+            width: parent.width
+            text: qsTr("Start all the same, with a reason")
+            onClicked: Desk.start()
+        }
     }
 }

@@ -36,6 +36,12 @@ FocusScope {
                 color: Theme.ink2
                 text: qsTr("The licence, local rules and the manufacturer's instructions govern.")
             }
+            LinkRow {
+                objectName: "screenLink"
+                width: parent.width
+                text: qsTr("Screen: light, text, language")
+                onClicked: Desk.screenOpen = true
+            }
             SectionHead {
                 width: parent.width
                 title: qsTr("Gauges")

@@ -21,7 +21,7 @@ FocusScope {
     }
     Item {
         anchors.fill: parent
-        visible: root.sheet.entry === null && !root.sheet.struckShown
+        visible: root.sheet.entry === null && !root.sheet.struckShown && !root.sheet.recordShown && !root.sheet.ask.isOpen
 
         PageHead {
             id: head
@@ -55,7 +55,7 @@ FocusScope {
             anchors.bottom: foot.top
             width: parent.width
             contentWidth: width
-            contentHeight: stepLoader.height + Theme.gap4
+            contentHeight: stepLoader.height + below.height + Theme.gap4
             clip: true
             boundsBehavior: Flickable.StopAtBounds
             C.ScrollBar.vertical: C.ScrollBar {
@@ -75,6 +75,37 @@ FocusScope {
                     property: "sheet"
                     value: root.sheet
                     when: stepLoader.status === Loader.Ready
+                }
+            }
+            Column {
+                id: below
+                x: Theme.margin
+                y: stepLoader.height + Theme.gap2
+                width: stepLoader.width
+
+                Hair {
+                    width: parent.width
+                    visible: amendLink.visible || recordLink.visible
+                }
+                LinkRow {
+                    id: amendLink
+                    objectName: "amendLink"
+                    width: parent.width
+                    visible: root.sheet.canAmend
+                    text: qsTr("Amend this step")
+                    onClicked: root.sheet.askAmend()
+                }
+                Hair {
+                    width: parent.width
+                    visible: amendLink.visible
+                }
+                LinkRow {
+                    id: recordLink
+                    objectName: "recordLink"
+                    width: parent.width
+                    visible: root.sheet.hasRecord && !root.counting
+                    text: qsTr("Record, notes, photos")
+                    onClicked: root.sheet.recordShown = true
                 }
             }
         }
@@ -97,6 +128,25 @@ FocusScope {
                     objectName: "sheetTrouble"
                     width: parent.width - 24 - Theme.gap2
                     text: root.sheet.trouble
+                }
+            }
+            Row {
+                width: parent.width
+                visible: root.sheet.amending !== ""
+                spacing: Theme.gap2
+                Body {
+                    objectName: "amending"
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: parent.width - keepAsSealed.width - Theme.gap2
+                    font.weight: Theme.strong
+                    text: root.sheet.amending
+                }
+                SecondaryButton {
+                    id: keepAsSealed
+                    objectName: "dropAmendment"
+                    width: 152 * Theme.textScale
+                    text: qsTr("Leave it")
+                    onClicked: root.sheet.dropAmendment()
                 }
             }
             CountActs {
@@ -140,6 +190,24 @@ FocusScope {
             entry: root.sheet.entry
             compact: root.compact
             onBack: root.sheet.closeEntry()
+            // qmllint enable unqualified
+        }
+    }
+    RecordPage {
+        anchors.fill: parent
+        visible: root.sheet.recordShown
+        sheet: root.sheet
+        onBack: root.sheet.recordShown = false
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.sheet.ask.isOpen
+        visible: active
+        focus: active
+        sourceComponent: AskPane {
+            // qmllint disable unqualified
+            ask: root.sheet.ask
+            onAnswered: reason => root.sheet.answer(reason)
             // qmllint enable unqualified
         }
     }

@@ -11,7 +11,7 @@ Pressable {
 
     objectName: "linkRow"
     implicitWidth: label.implicitWidth + (underlined ? 0 : 34)
-    implicitHeight: underlined ? Theme.target : Theme.rowHeight
+    implicitHeight: underlined ? Theme.target : Math.max(Theme.rowHeight, label.implicitHeight + Theme.gap4)
     groundRadius: 0
     Accessible.role: Accessible.Link
 
@@ -27,7 +27,8 @@ Pressable {
             font.pixelSize: Theme.sizeBody
             font.weight: root.strong ? Theme.strong : Theme.body
             textFormat: Text.PlainText
-            elide: Text.ElideRight
+            wrapMode: root.underlined ? Text.NoWrap : Text.WordWrap
+            elide: root.underlined ? Text.ElideRight : Text.ElideNone
             Rule {
                 visible: root.underlined
                 anchors.top: parent.bottom

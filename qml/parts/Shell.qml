@@ -77,6 +77,16 @@ FocusScope {
             }
         }
     }
+    Loader {
+        anchors.fill: stage
+        active: Desk.screenOpen
+        visible: active
+        focus: active
+        sourceComponent: ScreenPage {
+            settings: Desk.screen
+            onBack: Desk.screenOpen = false
+        }
+    }
     BottomBar {
         id: bar
         visible: !root.wide && !Desk.testOpen

@@ -1,0 +1,86 @@
+import QtQuick
+import Groundcount
+
+// How this device shows the pages: theme, size of the text, language.
+FocusScope {
+    id: root
+
+    required property ScreenSettings settings
+    signal back
+
+    objectName: "screenPage"
+    Keys.onEscapePressed: root.back()
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.paper
+    }
+    PageHead {
+        id: head
+        objectName: "screenHead"
+        x: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        title: qsTr("Screen")
+        hasBack: true
+        onBack: root.back()
+    }
+    Flickable {
+        id: scroll
+        anchors.top: head.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        contentWidth: width
+        contentHeight: column.implicitHeight + Theme.gap6
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+
+        Column {
+            id: column
+            x: Theme.margin
+            width: Math.min(680, scroll.width - 2 * Theme.margin)
+            spacing: Theme.gap2
+
+            SectionHead {
+                width: parent.width
+                title: qsTr("Light")
+            }
+            ChoiceBar {
+                objectName: "themeChoice"
+                width: parent.width
+                words: root.settings.themeWords
+                chosen: root.settings.themeIndex
+                name: qsTr("Light")
+                onPicked: index => root.settings.pickTheme(index)
+            }
+            SectionHead {
+                width: parent.width
+                title: qsTr("Text")
+            }
+            ChoiceBar {
+                objectName: "textChoice"
+                width: parent.width
+                words: root.settings.textWords
+                chosen: root.settings.textIndex
+                name: qsTr("Text")
+                onPicked: index => root.settings.pickText(index)
+            }
+            SectionHead {
+                width: parent.width
+                title: qsTr("Language")
+            }
+            ChoiceBar {
+                objectName: "languageChoice"
+                width: parent.width
+                words: root.settings.languageWords
+                chosen: root.settings.languageIndex
+                name: qsTr("Language")
+                onPicked: index => root.settings.pickLanguage(index)
+            }
+            CautionLine {
+                objectName: "screenTrouble"
+                width: parent.width
+                text: root.settings.trouble
+            }
+        }
+    }
+}
