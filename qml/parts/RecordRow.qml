@@ -11,7 +11,8 @@ Pressable {
     required property string word
     property bool pressable: true
 
-    implicitHeight: Math.max(Theme.rowHeight, titleText.implicitHeight + secondText.implicitHeight + Theme.gap4)
+    readonly property real textHeight: titleText.implicitHeight + secondText.implicitHeight + Theme.gap4
+    implicitHeight: textHeight > Theme.rowHeight ? textHeight : Theme.rowHeight
     groundRadius: 0
     text: root.title
     enabled: root.pressable

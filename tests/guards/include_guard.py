@@ -41,13 +41,15 @@ SETTLED = [
     ("app/view/place_step.h", "position/averager.h", "the mean of fixes; docs/decisions/0005"),
     ("app/position/position_source.cpp", "QTcpSocket", "a receiver on the local network"),
     ("app/position/location_permission.cpp", "QPermissions", "Qt Core from 6.5 on, not in the Qt of the reference system"),
+    ("app/view/photo_file.cpp", "QImage", "a small picture of an attached photo; docs/decisions/0005"),
+    ("app/view/photo_file.cpp", "QImageReader", "tells a picture by its content; docs/decisions/0005"),
     ("app/view/fonts.cpp", "QFont", "loads the shipped fonts before the first page"),
     ("app/view/fonts.cpp", "QFontDatabase", "loads the shipped fonts before the first page"),
     ("app/view/fonts.cpp", "QGuiApplication", "loads the shipped fonts before the first page"),
 ]
 INCLUDE = re.compile(r'^\s*#\s*include\s*(?:<([^>]+)>|"([^"]+)")')
 IMPORT = re.compile(r"^\s*import\s+(.+?)\s*(?://.*)?$")
-QML = re.compile(r"Groundcount(?:\.\w+)*|QtQuick(?:\.(?:Layouts|Window|Shapes))?|QtQuick\.Controls(?:\.\w+)? as C")
+QML = re.compile(r"Groundcount(?:\.\w+)*|QtQuick(?:\.(?:Layouts|Window|Shapes|Dialogs))?|QtQuick\.Controls(?:\.\w+)? as C")
 QT_FOLDERS = "/usr/include/*/qt6 /usr/include/qt6 /opt/*/include/qt6".split()
 
 
