@@ -19,6 +19,7 @@ int main(int argc, char** argv)
     command::addEvaluate(app, status);
     command::addShow(app, status);
     command::addExport(app, status);
+    command::addCoverage(app, status);
     command::addCheck(app, status);
     command::addRules(app, status);
     command::addHistory(app, status);

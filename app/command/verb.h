@@ -23,6 +23,7 @@ void addImport(CLI::App& app, int& status);
 void addEvaluate(CLI::App& app, int& status);
 void addShow(CLI::App& app, int& status);
 void addExport(CLI::App& app, int& status);
+void addCoverage(CLI::App& app, int& status);
 void addCheck(CLI::App& app, int& status);
 void addRules(CLI::App& app, int& status);
 void addPlay(CLI::App& app, int& status);

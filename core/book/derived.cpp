@@ -29,12 +29,14 @@ constexpr Column kOffset[] = {{"id", "TEXT"}, {"hash", "TEXT"}, {"gauge", "TEXT"
 constexpr Column kLot[] = {{"id", "TEXT"}, {"hash", "TEXT"}, {"name", "TEXT"}, {"material", "TEXT"}, {"proctor", "TEXT"},
                            {"zone", "TEXT"}, {"begin_station", "REAL"}, {"end_station", "REAL"}, {"left_ft", "REAL"},
                            {"right_ft", "REAL"}, {"minimum_pct", "TEXT"}, {"maximum_pct", "TEXT"}, {"window_kind", "TEXT"},
-                           {"window_low", "TEXT"}, {"window_high", "TEXT"}, {"tests_per_lift", "INTEGER"}, {"sublots", "INTEGER"}};
+                           {"window_low", "TEXT"}, {"window_high", "TEXT"}, {"tests_per_lift", "INTEGER"}, {"sublots", "INTEGER"},
+                           {"alignment", "TEXT"}, {"area", "TEXT"}};
 constexpr Column kLift[] = {{"id", "TEXT"}, {"hash", "TEXT"}, {"lot", "TEXT"}, {"number", "INTEGER"}, {"thickness_in", "TEXT"}};
 constexpr Column kSite[] = {{"id", "TEXT"}, {"draw", "TEXT"}, {"lot", "TEXT"}, {"lift", "TEXT"}, {"number", "INTEGER"},
                             {"station", "REAL"}, {"offset_ft", "REAL"}, {"north", "REAL"}, {"east", "REAL"}, {"grid_unit", "TEXT"}};
 constexpr Column kObstacle[] = {{"id", "TEXT"}, {"hash", "TEXT"}, {"name", "TEXT"}, {"obstacle_kind", "TEXT"}, {"north", "REAL"},
-                                {"east", "REAL"}, {"grid_unit", "TEXT"}, {"radius_ft", "REAL"}, {"uncertainty_ft", "REAL"}};
+                                {"east", "REAL"}, {"grid_unit", "TEXT"}, {"radius_ft", "REAL"}, {"uncertainty_ft", "REAL"},
+                                {"path", "TEXT"}, {"closed", "INTEGER"}};
 constexpr Column kAlignment[] = {{"id", "TEXT"}, {"hash", "TEXT"}, {"name", "TEXT"}, {"body", "TEXT"}};
 constexpr Column kTest[] = {
     {"id", "TEXT"}, {"number", "TEXT"}, {"lot", "TEXT"}, {"lift", "TEXT"}, {"gauge", "TEXT"}, {"person", "TEXT"},

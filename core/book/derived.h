@@ -12,7 +12,7 @@
 namespace groundcount::book {
 
 /// A change of the columns or of the fold changes this number; an older book is rebuilt when it is opened for writing.
-inline constexpr int kFoldVersion = 1;
+inline constexpr int kFoldVersion = 2;
 
 struct Column {
     const char* name;

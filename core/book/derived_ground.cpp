@@ -12,6 +12,19 @@ std::int64_t wholeAt(const Body& body, const char* key)
     return it != body.end() && it->is_number_integer() ? it->get<std::int64_t>() : 0;
 }
 
+bool isTrue(const Body& body, const char* key)
+{
+    const auto flag = body.find(key);
+    return flag != body.end() && flag->is_boolean() && flag->get<bool>();
+}
+
+/// The list as canonical text, "" without one.
+std::string listAt(const Body& body, const char* key)
+{
+    const auto list = body.find(key);
+    return list == body.end() ? std::string() : canonicalText(*list).value_or("");
+}
+
 std::vector<std::vector<Cell>> siteRows(const std::string& id, const Record& draw)
 {
     std::vector<std::vector<Cell>> rows;
@@ -56,7 +69,7 @@ std::vector<DerivedRows> groundRows(const std::string& id, const LiveRecords& li
                         realOf(textAt(b, "begin_station")), realOf(textAt(b, "end_station")), realOf(textAt(b, "left_ft")),
                         realOf(textAt(b, "right_ft")), textAt(b, "minimum_pct"), textAt(b, "maximum_pct"),
                         kind.empty() ? std::string("none") : kind, textAt(window, "low"), textAt(window, "high"),
-                        wholeAt(b, "tests_per_lift"), wholeAt(b, "sublots")});
+                        wholeAt(b, "tests_per_lift"), wholeAt(b, "sublots"), textAt(b, "alignment"), listAt(b, "area")});
     }
     if (const Record* r = live.latest("lift"))
         add("lift_row", {id, r->hash, textAt(r->body, "lot"), wholeAt(r->body, "number"), textAt(r->body, "thickness_in")});
@@ -67,7 +80,8 @@ std::vector<DerivedRows> groundRows(const std::string& id, const LiveRecords& li
         const WithUnit east = withUnit(r->body, "grid_east", Unit::Length);
         add("obstacle_row", {id, r->hash, textAt(r->body, "name"), textAt(r->body, "obstacle_kind"), realOr(north.text, 0),
                              realOr(east.text, 0), north.unit, realOr(textAt(r->body, "radius_ft"), 0),
-                             realOr(textAt(r->body, "uncertainty_ft"), 0)});
+                             realOr(textAt(r->body, "uncertainty_ft"), 0), listAt(r->body, "path"),
+                             std::int64_t{isTrue(r->body, "closed") ? 1 : 0}});
     }
     if (const Record* r = live.latest("alignment"))
         add("alignment_row", {id, r->hash, textAt(r->body, "name"), canonicalText(r->body).value_or("")});

@@ -78,6 +78,16 @@ constexpr Key kAlignment[] = {
     {"equations", Form::Objects, Need::May, Unit::None, {}, kEquation},
 };
 
+constexpr Key kCorner[] = {
+    {"ring", Form::WholeAboveZero},
+    {"grid_north", Form::Number, Need::Must, Unit::Length},
+    {"grid_east", Form::Number, Need::Must, Unit::Length},
+};
+constexpr Key kVertex[] = {
+    {"grid_north", Form::Number, Need::Must, Unit::Length},
+    {"grid_east", Form::Number, Need::Must, Unit::Length},
+};
+
 constexpr Key kWindow[] = {
     {"kind", Form::Choice, Need::Must, Unit::None, kWindows},
     {"low", Form::Number, Need::May},
@@ -88,6 +98,8 @@ constexpr Key kLot[] = {
     {"material", Form::Subject},
     {"proctor", Form::Subject},
     {"zone", Form::AnyText, Need::May},
+    {"alignment", Form::Subject, Need::May},
+    {"area", Form::Objects, Need::May, Unit::None, {}, kCorner},
     {"begin_station", Form::Number, Need::May},
     {"end_station", Form::Number, Need::May},
     {"left_ft", Form::NumberFromZero, Need::May},
@@ -141,6 +153,9 @@ constexpr Key kObstacle[] = {
     {"grid_east", Form::Number, Need::Must, Unit::Length},
     {"radius_ft", Form::NumberFromZero, Need::May},
     {"uncertainty_ft", Form::NumberFromZero, Need::May},
+    {"path", Form::Objects, Need::May, Unit::None, {}, kVertex},
+    {"closed", Form::Flag, Need::May},
+    {"from_file", Form::AnyText, Need::May},
 };
 
 Result<void> offsetAcross(const Body& body)

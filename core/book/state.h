@@ -63,6 +63,8 @@ struct LotRow {
     std::optional<double> beginStationFt, endStationFt, leftFt /* positive left of the line */, rightFt;
     std::string minimumPctText, maximumPctText, windowKind /* none, points, percent of optimum */, windowLowText, windowHighText;
     int testsPerLift = 0, sublots = 0;
+    std::string alignment;  ///< id of the line of its stations, "" when the job has one line only
+    std::string area;       ///< its corners as sealed (JSON text, read by gis::lotGround), "" for a lot given by stations
 };
 
 struct LiftRow {
@@ -81,6 +83,8 @@ struct SiteRow {  ///< a drawn site
 struct ObstacleRow {
     std::string id, name, obstacleKind /* wall, structure, pipe, vehicle, gauge */;
     double north = 0, east = 0, radiusFt = 0, uncertaintyFt = 0;
+    std::string path;     ///< its line as sealed (JSON text, read by gis::pathFrom), "" for a place alone
+    bool closed = false;  ///< the path is a ring around it
 };
 
 struct AlignmentRow {

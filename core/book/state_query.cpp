@@ -103,11 +103,11 @@ Result<std::vector<LotRow>> StateQuery::lots() const
 {
     return readAll<LotRow>(m_store.database(),
         "SELECT id, hash, name, material, proctor, zone, begin_station, end_station, left_ft, right_ft, minimum_pct, maximum_pct,"
-        " window_kind, window_low, window_high, tests_per_lift, sublots FROM lot_row ORDER BY name, id", {},
+        " window_kind, window_low, window_high, tests_per_lift, sublots, alignment, area FROM lot_row ORDER BY name, id", {},
         [](RowReader row, LotRow& l) {
             row >> l.id >> l.hash >> l.name >> l.material >> l.proctor >> l.zone >> l.beginStationFt >> l.endStationFt >>
                 l.leftFt >> l.rightFt >> l.minimumPctText >> l.maximumPctText >> l.windowKind >> l.windowLowText >>
-                l.windowHighText >> l.testsPerLift >> l.sublots;
+                l.windowHighText >> l.testsPerLift >> l.sublots >> l.alignment >> l.area;
         });
 }
 
@@ -143,10 +143,10 @@ Result<std::vector<ObstacleRow>> StateQuery::obstacles() const
     if (!job)
         return tl::unexpected(job.error());
     return readAll<ObstacleRow>(m_store.database(),
-        "SELECT id, name, obstacle_kind, north, east, radius_ft, uncertainty_ft, grid_unit FROM obstacle_row ORDER BY name, id", {},
+        "SELECT id, name, obstacle_kind, north, east, radius_ft, uncertainty_ft, path, closed, grid_unit FROM obstacle_row ORDER BY name, id", {},
         [&](RowReader row, ObstacleRow& o) {
             std::string unit;
-            row >> o.id >> o.name >> o.obstacleKind >> o.north >> o.east >> o.radiusFt >> o.uncertaintyFt >> unit;
+            row >> o.id >> o.name >> o.obstacleKind >> o.north >> o.east >> o.radiusFt >> o.uncertaintyFt >> o.path >> o.closed >> unit;
             o.north = inGrid(o.north, unit, *job);
             o.east = inGrid(o.east, unit, *job);
         });
