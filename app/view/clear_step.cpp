@@ -46,6 +46,12 @@ void ClearStep::takeTape(HazardCard* card)
     open(entry, {key});
 }
 
+void ClearStep::addHazard()
+{
+    if (!isSealed() && m_facts.place && m_facts.place->north)
+        emit hazardWanted(*m_facts.place->north, *m_facts.place->east, m_facts.place->accuracyMetres, tr("from test %1").arg(m_facts.number));
+}
+
 int ClearStep::unsettled() const
 {
     return static_cast<int>(std::count_if(m_cards.begin(), m_cards.end(), [](const HazardCard* card) { return !card->isSettled(); }));

@@ -26,7 +26,11 @@ public:
     Result<std::vector<book::Entry>> entries() const override;
     static QJsonObject textOf(const book::Body& clearance);
 
+    /// Something that is not on the map yet is to be placed there, seen from this test.
+    Q_INVOKABLE void addHazard();
+
 signals:
+    void hazardWanted(double north, double east, double uncertaintyMetres, const QString& placeText);
     /// The person chose to move the test; the place is to be sealed again with this reason.
     void moveWanted(const QString& reason);
 

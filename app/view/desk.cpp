@@ -5,9 +5,11 @@
 
 namespace groundcount::view {
 
-Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session)
+Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session), m_obstacle(session, this)
 {
     m_sheet.setSession(session);
+    connect(m_sheet.clear(), &ClearStep::hazardWanted, &m_obstacle, &ObstacleSheet::openFrom);
+    connect(&m_obstacle, &ObstacleSheet::sealed, m_sheet.clear(), &ClearStep::derive);
     connect(&m_screen, &ScreenSettings::languageChanged, this, [this] {
         if (auto* engine = qmlEngine(this))
             engine->retranslate();
@@ -107,6 +109,12 @@ void Desk::start()
 void Desk::startAt(const QString& siteId)
 {
     m_sheet.beginAt(siteId);
+    setTestOpen(true);
+}
+
+void Desk::startAtPoint(double north, double east)
+{
+    m_sheet.beginAtPoint(north, east);
     setTestOpen(true);
 }
 

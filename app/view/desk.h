@@ -1,5 +1,6 @@
 #pragma once
 
+#include "view/obstacle_sheet.h"
 #include "view/screen_settings.h"
 #include "view/session.h"
 #include "view/test_sheet.h"
@@ -20,6 +21,7 @@ class Desk : public QObject {
     Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY lotChanged)
     Q_PROPERTY(bool testOpen READ isTestOpen NOTIFY testOpenChanged)
     Q_PROPERTY(groundcount::view::TestSheet* sheet READ sheet CONSTANT)
+    Q_PROPERTY(groundcount::view::ObstacleSheet* obstacle READ obstacle CONSTANT)
     Q_PROPERTY(groundcount::view::ScreenSettings* screen READ screen CONSTANT)
     Q_PROPERTY(bool screenOpen READ isScreenOpen WRITE setScreenOpen NOTIFY screenOpenChanged)
 
@@ -35,6 +37,7 @@ public:
     void setLot(const QString& id);
     bool isTestOpen() const { return m_testOpen; }
     TestSheet* sheet() { return &m_sheet; }
+    ObstacleSheet* obstacle() { return &m_obstacle; }
     ScreenSettings* screen() { return &m_screen; }
     /// Whether the page that chooses light, text and language lies over the place.
     bool isScreenOpen() const { return m_screenOpen; }
@@ -43,6 +46,8 @@ public:
     /// A new test here, at a drawn site, as a retest; or a test that is in the book.
     Q_INVOKABLE void start();
     Q_INVOKABLE void startAt(const QString& siteId);
+    /// A new test aimed at a point of the job's grid: its station and offset are offered as if taped.
+    Q_INVOKABLE void startAtPoint(double north, double east);
     Q_INVOKABLE void retest(const QString& testId);
     Q_INVOKABLE void openTest(const QString& testId);
     /// What is typed stays as a draft; what is sealed is in the book.
@@ -62,6 +67,7 @@ private:
 
     Session* m_session;
     TestSheet m_sheet;
+    ObstacleSheet m_obstacle;
     ScreenSettings m_screen;
     QString m_place = QStringLiteral("day");
     QString m_lot;

@@ -75,6 +75,7 @@ private:
     void say(const QJsonObject& texts);
     RuleLength required() const;
     void measureOnMap(const RuleLength& required);
+    void measureOtherGauges(const RuleLength& required);
     void offerActs();
     void settle();
     void draw(const RuleLength& required);

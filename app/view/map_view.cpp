@@ -154,6 +154,26 @@ void MapView::touch(double east, double north)
         else
             m_touchedText = tr("Beside the alignment's ends");
     }
+    m_isHeld = false;
+    emit touchedChanged();
+}
+
+void MapView::hold(double east, double north, double pixelsPerMetre)
+{
+    // Half of the 48 px that a fingertip in a glove covers.
+    constexpr double kFingertipPixels = 24;
+    choose({});
+    touch(east, north);
+    m_isHeld = true;
+    m_heldNorth = north + m_origin.north;
+    m_heldEast = east + m_origin.east;
+    m_heldUncertainty = pixelsPerMetre > 0 ? kFingertipPixels / pixelsPerMetre : 0;
+    emit touchedChanged();
+}
+
+void MapView::letGo()
+{
+    m_isHeld = false;
     emit touchedChanged();
 }
 

@@ -30,6 +30,10 @@ class MapView : public QObject {
     Q_PROPERTY(QString chosenFigure READ chosenFigure NOTIFY chosenChanged)
     Q_PROPERTY(bool chosenIsTest READ chosenIsTest NOTIFY chosenChanged)
     Q_PROPERTY(QString touchedText READ touchedText NOTIFY touchedChanged)
+    Q_PROPERTY(bool isHeld READ isHeld NOTIFY touchedChanged)
+    Q_PROPERTY(double heldNorth MEMBER m_heldNorth NOTIFY touchedChanged)
+    Q_PROPERTY(double heldEast MEMBER m_heldEast NOTIFY touchedChanged)
+    Q_PROPERTY(double heldUncertaintyMetres MEMBER m_heldUncertainty NOTIFY touchedChanged)
     Q_PROPERTY(groundcount::view::RowList* tests READ tests CONSTANT)
 
 public:
@@ -61,6 +65,10 @@ public:
     /// Station and offset of a touched point, "54+12, 8 Rt".
     QString touchedText() const { return m_touchedText; }
     Q_INVOKABLE void touch(double east, double north);
+    /// A long press: the place waits for what is to be done there. A finger knows it to about a fingertip on the glass.
+    Q_INVOKABLE void hold(double east, double north, double pixelsPerMetre);
+    Q_INVOKABLE void letGo();
+    bool isHeld() const { return m_isHeld; }
     RowList* tests() { return &m_tests; }
 
 signals:
@@ -80,7 +88,8 @@ private:
     QString m_title, m_subtitle, m_chosenId, m_touchedText;
     map::MapVertex m_origin;
     Row m_chosen;
-    bool m_chosenIsTest = false, m_hasContent = false;
+    bool m_chosenIsTest = false, m_hasContent = false, m_isHeld = false;
+    double m_heldNorth = 0, m_heldEast = 0, m_heldUncertainty = 0;  ///< job's grid; metres
     int m_lift = map::kEveryLift;
     std::vector<int> m_lifts;  ///< lift numbers in the book, ascending
     RowList m_tests;

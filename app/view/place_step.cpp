@@ -124,6 +124,21 @@ void PlaceStep::aimAt(const book::SiteRow& site)
              {QStringLiteral("side"), site.offsetFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt")}});
 }
 
+void PlaceStep::aimAtPoint(double north, double east)
+{
+    const auto& line = m_facts.session->alignment();
+    const auto foot = line ? line->locate(north, east) : Result<method::StationOffset>(refused("The book has no alignment."));
+    if (!foot)
+        return;
+    QJsonObject texts{{QStringLiteral("station"), QString::number(foot->station.feet, 'f', 1)},
+                      {QStringLiteral("offset"), QString::number(std::fabs(foot->offsetRightFt), 'f', 1)},
+                      {QStringLiteral("side"), foot->offsetRightFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt")}};
+    // With a receiver the place is measured where the person stands; without one the point stands as taped until it is typed over.
+    if (!m_facts.session->positionSource())
+        texts.insert(QStringLiteral("by"), QStringLiteral("tape"));
+    typeAll(texts);
+}
+
 void PlaceStep::listen(bool on)
 {
     disconnect(m_fixes);

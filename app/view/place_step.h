@@ -81,6 +81,7 @@ public:
     /// Number that the test will have: the next one, or that of the retested test with a letter.
     QString shownNumber() const;
     void aimAt(const book::SiteRow& site);
+    void aimAtPoint(double north, double east);
     /// Amended without a new position: the one that was sealed stays until it is averaged again.
     void keepPosition();
 

@@ -86,6 +86,14 @@ void TestSheet::beginAt(const QString& siteId)
     setTrouble(tr("This drawn site is not in the book."));
 }
 
+void TestSheet::beginAtPoint(double north, double east)
+{
+    if (!m_facts.session || !m_facts.session->isOpen())
+        return setTrouble(tr("No field book is open."));
+    beginNew();
+    m_place->aimAtPoint(north, east);
+}
+
 void TestSheet::beginRetest(const QString& testId)
 {
     if (!m_facts.session || !m_facts.session->isOpen())

@@ -85,6 +85,8 @@ public:
     Q_INVOKABLE void begin();
     /// A new test aimed at a drawn site. @param siteId draw's hash, '/' and the site's number
     Q_INVOKABLE void beginAt(const QString& siteId);
+    /// A new test with the station and offset of a point of the job's grid offered. @param north, east unit of the grid
+    Q_INVOKABLE void beginAtPoint(double north, double east);
     /// A new test that retests a failed one.
     Q_INVOKABLE void beginRetest(const QString& testId);
     /// Goes on with a test, or shows a finished one.

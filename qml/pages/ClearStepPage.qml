@@ -49,4 +49,12 @@ Column {
             card: section.modelData
         }
     }
+    LinkRow {
+        objectName: "addHazard"
+        width: parent.width
+        strong: false
+        visible: root.step !== null && !root.step.isSealed
+        text: qsTr("Add a hazard")
+        onClicked: root.step.addHazard()
+    }
 }

@@ -76,7 +76,7 @@ FocusScope {
         id: ground
         objectName: "groundMap"
         anchors.top: head.bottom
-        anchors.bottom: card.visible ? card.top : legend.visible ? legend.top : parent.bottom
+        anchors.bottom: card.visible ? card.top : heldCard.visible ? heldCard.top : legend.visible ? legend.top : parent.bottom
         anchors.left: list.right
         anchors.leftMargin: root.listed ? Theme.hairWidth : 0
         anchors.right: parent.right
@@ -106,7 +106,7 @@ FocusScope {
         Accessible.name: page.title + ", " + page.subtitle
         onPicked: id => page.choose(id)
         onTappedAt: (east, north) => page.touch(east, north)
-        onHeldAt: (east, north) => page.touch(east, north)
+        onHeldAt: (east, north) => page.hold(east, north, ground.pixelsPerMetre)
     }
     Body {
         objectName: "mapEmpty"
@@ -156,11 +156,60 @@ FocusScope {
     MapLegend {
         id: legend
         property bool open: false
-        visible: open && !card.visible
+        visible: open && !card.visible && !heldCard.visible
         anchors.left: list.right
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         onClosed: open = false
+    }
+    Rectangle {
+        id: heldCard
+        objectName: "heldCard"
+        visible: page.isHeld
+        anchors.left: list.right
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        height: visible ? heldColumn.implicitHeight + Theme.gap4 : 0
+        color: Theme.paper
+        Rule {
+            width: parent.width
+        }
+        Column {
+            id: heldColumn
+            x: Theme.margin
+            y: Theme.gap2
+            width: parent.width - 2 * Theme.margin
+            spacing: Theme.gap2
+            PageHead {
+                objectName: "heldHead"
+                width: parent.width
+                title: page.touchedText === "" ? qsTr("This place") : page.touchedText
+                link: qsTr("Close")
+                onLinkActivated: page.letGo()
+            }
+            Row {
+                width: parent.width
+                spacing: Theme.gap3
+                SecondaryButton {
+                    objectName: "heldObstacle"
+                    width: (parent.width - Theme.gap3) / 2
+                    text: qsTr("Place an obstacle")
+                    onClicked: {
+                        Desk.obstacle.openAt(page.heldNorth, page.heldEast, page.heldUncertaintyMetres, page.touchedText);
+                        page.letGo();
+                    }
+                }
+                SecondaryButton {
+                    objectName: "heldTest"
+                    width: (parent.width - Theme.gap3) / 2
+                    text: qsTr("Start a test here")
+                    onClicked: {
+                        Desk.startAtPoint(page.heldNorth, page.heldEast);
+                        page.letGo();
+                    }
+                }
+            }
+        }
     }
     Rectangle {
         id: card

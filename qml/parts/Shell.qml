@@ -87,6 +87,18 @@ FocusScope {
             onBack: Desk.screenOpen = false
         }
     }
+    Loader {
+        x: rail.visible ? rail.width : 0
+        y: Theme.insetTop
+        width: root.beside ? left.width : parent.width - x
+        height: parent.height - y
+        active: Desk.obstacle.isOpen
+        visible: active
+        focus: active
+        sourceComponent: ObstaclePage {
+            obstacle: Desk.obstacle
+        }
+    }
     BottomBar {
         id: bar
         visible: !root.wide && !Desk.testOpen

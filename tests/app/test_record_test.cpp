@@ -5,6 +5,7 @@
 #include "book/store.h"
 #include "gis/crs.h"
 #include "position/position_source.h"
+#include "view/desk.h"
 
 #include <QImage>
 #include <QtTest>
@@ -189,6 +190,60 @@ private slots:
         const book::LiveRecords now(all);
         QVERIFY(now.latest("reading")->body == live);
         QVERIFY(!sheet.verdict()->isSealed());
+    }
+
+    void placesAHazardSeenFromTheTestAndJudgesItAtOnce()
+    {
+        SampleBook book;
+        view::Desk desk(&book.session());
+        TestSheet& sheet = *desk.sheet();
+        desk.start();
+        QVERIFY(placeByTape(sheet, "5338.3", "14.2", 0));
+        sheet.clear()->addHazard();
+        view::ObstacleSheet& obstacle = *desk.obstacle();
+        QVERIFY(obstacle.isOpen());
+        QVERIFY(!obstacle.seal());
+        obstacle.pickKind(3);
+        obstacle.typeDistance();
+        obstacle.entry()->field(0)->type("8");
+        obstacle.entry()->done();
+        QCOMPARE(text(&obstacle, "notYet"), QString("Seal: say in which direction"));
+        obstacle.pickDirection(2);
+        obstacle.setName("Parked loader");
+        QVERIFY2(obstacle.seal(), qPrintable(text(&obstacle, "trouble")));
+        QVERIFY(!obstacle.isOpen());
+        const auto& placed = book.session().snapshot().obstacles.back();
+        // 8 ft due east of 5338.3, 14.2 Rt on a line that runs due north: 22.2 Rt, unsure by 8 sin 22.5 deg = 3.06 ft.
+        QVERIFY(std::abs(placed.east - (sample::kEast0 + 22.2)) < 0.01);
+        QVERIFY(std::abs(placed.north - (sample::kNorth0 + 338.3)) < 0.01);
+        QCOMPARE(placed.uncertaintyFt, 3.1);
+        const auto* vehicles = sheet.clear()->hazard(view::Hazard::Vehicles);
+        QCOMPARE(vehicles->property("known").toString(), QString("Parked loader, from the map, %1 ft").arg(QString("±3.1")));
+        QCOMPARE(vehicles->property("word").toString(), QString("Too close"));
+    }
+
+    void seesTheOtherGaugesOfTheBook()
+    {
+        SampleBook book;
+        TestSheet sheet;
+        sheet.setSession(&book.session());
+        sheet.begin();
+        QVERIFY(placeByTape(sheet, "5338.3", "14.2", 0));
+        const auto first = sealedOf(book.session(), sheet.testId(), "test-site").front();
+        const auto other = view::Session::newId();
+        QVERIFY(book.session().seal("gauge", other, {{"name", "Gauge 04"}, {"serial", "0004"}, {"prescale", "1"}}).has_value());
+        auto body = first.body;
+        body["gauge"] = other;
+        body["number"] = "2";
+        body["purpose"] = "directed";
+        body.erase("draw");
+        body.erase("site");
+        body["grid_north_usft"] = sample::text(sample::kNorth0 + 358.3);
+        QVERIFY(book.session().seal("test-site", view::Session::newId(), body).has_value());
+        sheet.open(sheet.testId());
+        const auto* gauges = sheet.clear()->hazard(view::Hazard::OtherGauges);
+        QCOMPARE(gauges->property("word").toString(), QString("Too close"));
+        QVERIFY2(gauges->property("known").toString().startsWith("Gauge 04, from the map"), qPrintable(gauges->property("known").toString()));
     }
 
     void attachesNotesAndPhotosAndRefusesWhatIsNoPicture()
