@@ -34,6 +34,23 @@ const std::vector<RuleKey>& limitKeys()
     return keys;
 }
 
+const std::vector<RuleKey>& optionalLimitKeys()
+{
+    static const std::vector<RuleKey> keys = {
+        {"standard.pair_density", "second density standard count against the first", "%"},
+        {"standard.pair_moisture", "second moisture standard count against the first", "%"},
+        {"standard.established_density", "both density standard counts against the established one", "%"},
+        {"standard.established_moisture", "both moisture standard counts against the established one", "%"},
+        {"standard.z", "statistical limit of a standard count, standard deviations", "sd"},
+        {"standard.half_life_density", "half-life of the density source", "d"},
+        {"standard.half_life_moisture", "half-life of the moisture source", "d"},
+        {"stability.counts", "single counts of a stability test", "counts"},
+        {"stability.low", "stability ratio, at least", "ratio"},
+        {"stability.high", "stability ratio, at most", "ratio"},
+    };
+    return keys;
+}
+
 const std::vector<RuleKey>& choiceKeys()
 {
     static constexpr std::string_view kRounding =
@@ -50,7 +67,7 @@ const std::vector<RuleKey>& choiceKeys()
         {"coarse.sample", "a test waits for its check sample", "always|when coarse particles are present|never"},
         {"second_reading", "a second reading is taken", "always|when asked|never"},
         {"second_reading.kind", "limits of the second reading are", "absolute|percent of the first"},
-        {"standard.rule", "standard counts are judged by", "percent"},
+        {"standard.rule", "standard counts are judged by", "percent|two-step|statistical|decay band"},
         {"standard.too_few", "with too few earlier standard counts use the", "mean of those there are|refuse"},
     };
     return keys;

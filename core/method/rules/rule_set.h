@@ -62,6 +62,8 @@ struct RuleKey {
 
 /// Every limit key that the core reads, in the order in which pages list them.
 const std::vector<RuleKey>& limitKeys();
+/// Limit keys that a rule set may leave out: those of a rule for standard counts that its choice "standard.rule" does not name.
+const std::vector<RuleKey>& optionalLimitKeys();
 /// Every choice key that the core reads.
 const std::vector<RuleKey>& choiceKeys();
 

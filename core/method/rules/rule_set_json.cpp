@@ -129,16 +129,24 @@ Result<Choice> readChoice(const Json& object, const RuleKey& key)
                   object.contains("note") && object["note"].is_string() ? object["note"].get<std::string>() : ""};
 }
 
+const RuleKey* keyNamed(const std::vector<RuleKey>& keys, std::string_view name)
+{
+    const auto key = std::find_if(keys.begin(), keys.end(), [&](const RuleKey& k) { return k.key == name; });
+    return key == keys.end() ? nullptr : &*key;
+}
+
 template <class Value, class Read>
-Result<void> readAll(const Json& root, const char* section, const std::vector<RuleKey>& keys,
+Result<void> readAll(const Json& root, const char* section, const std::vector<RuleKey>& keys, const std::vector<RuleKey>& optional,
                      std::map<std::string, Value, std::less<>>& into, Read read)
 {
     const auto at = root.find(section);
     if (at == root.end() || !at->is_object())
         return refused(std::string("Rule set: the object \"") + section + "\" is missing.");
     for (const auto& [name, value] : at->items()) {
-        const auto key = std::find_if(keys.begin(), keys.end(), [&n = name](const RuleKey& k) { return k.key == n; });
-        if (key == keys.end())
+        const RuleKey* key = keyNamed(keys, name);
+        if (!key)
+            key = keyNamed(optional, name);
+        if (!key)
             return refused(std::string("Rule set: \"") + name + "\" under \"" + section + "\" is not a key of this program.");
         auto one = read(value, *key);
         if (!one)
@@ -172,9 +180,9 @@ Result<RuleSet> ruleSetFromJson(std::string_view source)
     if (rules.densityUnit != "lb/ft3" && rules.densityUnit != "kg/m3")
         return refused("Rule set: density_unit is \"" + rules.densityUnit + "\"; allowed: lb/ft3, kg/m3.");
     rules.note = root.contains("note") && root["note"].is_string() ? root["note"].get<std::string>() : "";
-    if (auto ok = readAll(root, "limits", limitKeys(), rules.limits, readLimit); !ok)
+    if (auto ok = readAll(root, "limits", limitKeys(), optionalLimitKeys(), rules.limits, readLimit); !ok)
         return tl::unexpected(ok.error());
-    if (auto ok = readAll(root, "choices", choiceKeys(), rules.choices, readChoice); !ok)
+    if (auto ok = readAll(root, "choices", choiceKeys(), {}, rules.choices, readChoice); !ok)
         return tl::unexpected(ok.error());
     return rules;
 }
@@ -182,7 +190,12 @@ Result<RuleSet> ruleSetFromJson(std::string_view source)
 std::string toJson(const RuleSet& rules)
 {
     Json root{{"name", rules.name}, {"revision", rules.revision}, {"density_unit", rules.densityUnit}, {"note", rules.note}};
-    for (const auto& key : limitKeys()) {
+    std::vector<RuleKey> written = limitKeys();
+    for (const auto& key : optionalLimitKeys()) {
+        if (rules.limits.contains(key.key))
+            written.push_back(key);
+    }
+    for (const auto& key : written) {
         const Limit& l = rules.limits.find(key.key)->second;
         Json one{{"value", l.value.text()}, {"unit", l.unit},     {"kind", wordOf(kKinds, l.kind)}, {"inclusive", l.inclusive},
                  {"source", l.source},      {"mark", wordOf(kMarks, l.mark)}, {"note", l.note}};
