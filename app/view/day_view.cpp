@@ -1,6 +1,7 @@
 #include "view/day_view.h"
 
 #include "view/figure_text.h"
+#include "view/kit_form.h"
 #include "view/limit_scale.h"
 #include "view/test_rows.h"
 
@@ -107,6 +108,7 @@ void DayView::refresh()
     m_title = localText(m_session->now().toUTC().toString(Qt::ISODateWithMs).toStdString(), m_session->offsetMinutes(), "dddd, MMMM d");
     m_place = QString::fromStdString(job.name);
     refreshGauge();
+    refreshKitAct();
     refreshOwed();
     refreshTests();
     emit changed();
@@ -141,6 +143,35 @@ void DayView::refreshGauge()
                             .arg(localText(today->at, today->offsetMinutes, "h:mm"));
     if (ready)
         m_gaugePapers += ' ' + tr("Papers in date.");
+    if (!gauge->custodyEvent.empty()) {
+        const QString event = QString::fromStdString(gauge->custodyEvent), place = QString::fromStdString(gauge->custodyPlace);
+        m_gaugePapers += ' ' + tr("Custody: %1, %2.").arg(event, place.isEmpty() ? localText(gauge->custodyAt, m_session->offsetMinutes(), "MMM d, h:mm") : place);
+    }
+    m_gaugePapers = m_gaugePapers.trimmed();
+}
+
+void DayView::refreshKitAct()
+{
+    m_kitAct.clear();
+    m_kitActText.clear();
+    const auto& gauge = m_session->gauge();
+    if (!m_hasJob || m_session->isReadOnly() || m_gaugeMissing.isEmpty())
+        return;
+    const auto* today = m_session->standardToday();
+    const auto name = [&](const char* sheet) { return QString::fromLatin1(sheet) + ':' + QString::fromStdString(gauge->id); };
+    if (!gauge) {
+        m_kitAct = QStringLiteral("gauge");
+        m_kitActText = tr("Add a gauge");
+    } else if (gauge->custodyEvent == "signed in") {
+        m_kitAct = name("custody");
+        m_kitActText = tr("Sign the gauge out");
+    } else if (gauge->calibratedOn.empty() || isPast(gauge->calibrationExpires, *m_session) || gauge->leakTestResult == "leak" || isPast(gauge->leakTestExpires, *m_session)) {
+        m_kitAct = name("gauge");
+        m_kitActText = tr("Open the gauge's papers");
+    } else if (!today || !today->accepted) {
+        m_kitAct = name("counts");
+        m_kitActText = tr("Take standard counts");
+    }
 }
 
 void DayView::refreshOwed()

@@ -45,6 +45,8 @@ class DayView : public QObject {
     Q_PROPERTY(QString gaugeStanding READ gaugeStanding NOTIFY changed)
     Q_PROPERTY(QString gaugeMissing READ gaugeMissing NOTIFY changed)
     Q_PROPERTY(QString gaugePapers READ gaugePapers NOTIFY changed)
+    Q_PROPERTY(QString kitAct MEMBER m_kitAct NOTIFY changed)
+    Q_PROPERTY(QString kitActText MEMBER m_kitActText NOTIFY changed)
     Q_PROPERTY(groundcount::view::CountLines* counts READ counts CONSTANT)
     Q_PROPERTY(QString owedText READ owedText NOTIFY changed)
     Q_PROPERTY(groundcount::view::RowList* owed READ owed CONSTANT)
@@ -86,9 +88,11 @@ signals:
 private:
     void refresh();
     void refreshGauge();
+    void refreshKitAct();
     void refreshOwed();
     void refreshTests();
 
+    QString m_kitAct, m_kitActText;  ///< the sheet of Kit that settles what the gauge lacks (Desk::kit), and the button's words
     Session* m_session = nullptr;
     QString m_title, m_place, m_emptyText, m_gaugeName, m_gaugeStanding, m_gaugeMissing, m_gaugePapers, m_owedText, m_startText;
     bool m_hasJob = false, m_canStart = false, m_canStartWithReason = false;

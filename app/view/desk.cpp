@@ -4,6 +4,26 @@
 #include <algorithm>
 
 namespace groundcount::view {
+namespace {
+
+/// Id of the gauge, reference test or person of this name; empty for no name. @error Refused for a name that the book does not have
+Result<QString> kitSubjectNamed(const Session& session, const QString& name)
+{
+    if (name.isEmpty())
+        return QString();
+    const auto& all = session.snapshot();
+    const std::string wanted = name.toStdString();
+    const auto found = [&](const auto& rows) {
+        const auto at = std::find_if(rows.begin(), rows.end(), [&](const auto& row) { return row.name == wanted; });
+        return at == rows.end() ? QString() : QString::fromStdString(at->id);
+    };
+    for (const QString& id : {found(all.gauges), found(all.proctors), found(all.people)})
+        if (!id.isEmpty())
+            return id;
+    return refused("The book has no gauge, reference test or person called " + wanted + ".");
+}
+
+}  // namespace
 
 Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session), m_obstacle(session, this)
 {
@@ -37,6 +57,18 @@ void Desk::setLot(const QString& id)
         return;
     m_lot = id;
     emit lotChanged();
+}
+
+void Desk::setKit(const QString& sheet)
+{
+    if (!sheet.isEmpty()) {
+        closeTest();
+        setPlace(QStringLiteral("kit"));
+    }
+    if (sheet == m_kit)
+        return;
+    m_kit = sheet;
+    emit kitChanged();
 }
 
 Result<void> Desk::openNamed(const QString& what)
@@ -81,7 +113,18 @@ Result<void> Desk::openNamed(const QString& what)
         }
         return refused("The book has no lot " + name.toStdString() + ".");
     }
-    return refused("--open must be new, screen, test:NUMBER, record:NUMBER or lot:NAME; it is " + what.toStdString() + ".");
+    if (what.startsWith(QStringLiteral("kit:"))) {
+        static const QStringList sheets{QStringLiteral("counts"),   QStringLiteral("stability"), QStringLiteral("custody"), QStringLiteral("gauge"),
+                                        QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset")};
+        if (!sheets.contains(name.section(':', 0, 0)))
+            return refused("Kit has the sheets " + sheets.join(QStringLiteral(", ")).toStdString() + "; none is called " + name.toStdString() + ".");
+        const auto id = kitSubjectNamed(*m_session, name.section(':', 1));
+        if (!id)
+            return tl::unexpected(id.error());
+        setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
+        return {};
+    }
+    return refused("--open must be new, screen, test:NUMBER, record:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
 }
 
 void Desk::setScreenOpen(bool open)

@@ -19,6 +19,9 @@ class Desk : public QObject {
     QML_SINGLETON
     Q_PROPERTY(QString place READ place WRITE setPlace NOTIFY placeChanged)
     Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY lotChanged)
+    Q_PROPERTY(QString kit READ kit WRITE setKit NOTIFY kitChanged)
+    Q_PROPERTY(QString kitSheet READ kitSheet NOTIFY kitChanged)
+    Q_PROPERTY(QString kitSubject READ kitSubject NOTIFY kitChanged)
     Q_PROPERTY(bool testOpen READ isTestOpen NOTIFY testOpenChanged)
     Q_PROPERTY(groundcount::view::TestSheet* sheet READ sheet CONSTANT)
     Q_PROPERTY(groundcount::view::ObstacleSheet* obstacle READ obstacle CONSTANT)
@@ -35,6 +38,11 @@ public:
     /// The lot that is looked into on Lots; empty for the list.
     QString lot() const { return m_lot; }
     void setLot(const QString& id);
+    /// The sheet that lies open on Kit, "counts" or "custody:GAUGE" for example; empty for the list. Setting one leads to Kit.
+    QString kit() const { return m_kit; }
+    void setKit(const QString& sheet);
+    QString kitSheet() const { return m_kit.section(':', 0, 0); }
+    QString kitSubject() const { return m_kit.section(':', 1); }
     bool isTestOpen() const { return m_testOpen; }
     TestSheet* sheet() { return &m_sheet; }
     ObstacleSheet* obstacle() { return &m_obstacle; }
@@ -52,13 +60,15 @@ public:
     Q_INVOKABLE void openTest(const QString& testId);
     /// What is typed stays as a draft; what is sealed is in the book.
     Q_INVOKABLE void closeTest();
-    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name.
+    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name,
+    /// "kit:counts" a sheet of Kit, "kit:material:P-12" with its subject by name.
     /// @error Refused for another word, or a name that the book does not have
     Result<void> openNamed(const QString& what);
 
 signals:
     void placeChanged();
     void lotChanged();
+    void kitChanged();
     void testOpenChanged();
     void screenOpenChanged();
 
@@ -70,7 +80,7 @@ private:
     ObstacleSheet m_obstacle;
     ScreenSettings m_screen;
     QString m_place = QStringLiteral("day");
-    QString m_lot;
+    QString m_lot, m_kit;
     bool m_testOpen = false, m_screenOpen = false;
 };
 

@@ -1,29 +1,16 @@
 #include "view/kit_view.h"
 
+#include "book/kinds.h"
+#include "book/store.h"
 #include "view/figure_text.h"
+#include "view/kit_form.h"
 
 #include <algorithm>
 
 namespace groundcount::view {
 namespace {
 
-/// "2026-06-09" -> "Jun 9, 2026"; empty stays empty.
-QString dateText(const std::string& date)
-{
-    const QDate day = QDate::fromString(QString::fromStdString(date), Qt::ISODate);
-    return day.isValid() ? QLocale(QLocale::English, QLocale::UnitedStates).toString(day, "MMM d, yyyy") : QString::fromStdString(date);
-}
-
-QString markWord(method::Mark mark)
-{
-    switch (mark) {
-    case method::Mark::Seen: return KitView::tr("seen");
-    case method::Mark::SecondHand: return KitView::tr("second-hand");
-    case method::Mark::Own: return KitView::tr("own");
-    case method::Mark::Memory: break;
-    }
-    return KitView::tr("from memory");
-}
+constexpr std::size_t kNewestCounts = 5;  // the chart of the counts' sheet shows more
 
 }  // namespace
 
@@ -43,11 +30,11 @@ void KitView::refresh()
 {
     refreshGauges();
     const Snapshot& all = m_session->snapshot();
-    std::vector<Row> references, people, job;
+    std::vector<Row> references, people, job, rules;
     for (const auto& p : all.proctors) {
         const auto material = std::find_if(all.materials.begin(), all.materials.end(), [&](const auto& m) { return m.id == p.material; });
         Row row;
-        row.id = QString::fromStdString(p.id);
+        row.id = "material:" + QString::fromStdString(p.id);
         row.title = QString::fromStdString(p.name + (material == all.materials.end() ? "" : ", " + material->name));
         row.second = tr("%1, peak %2").arg(QString::fromStdString(p.standard), QString::fromStdString(p.peakBy));
         row.figure = shownDecimal(p.maximumText);
@@ -57,10 +44,13 @@ void KitView::refresh()
     }
     for (const auto& p : all.people) {
         Row row;
-        row.id = QString::fromStdString(p.id);
+        row.id = "person:" + QString::fromStdString(p.id);
+        row.mark = isPast(p.certificateExpires, *m_session) ? Mark::Fail : Mark::Pass;
         row.title = QString::fromStdString(p.name);
         row.second = QString::fromStdString(p.role) + (p.certificate.empty() ? QString() : ", " + QString::fromStdString(p.certificate));
-        row.word = p.certificateExpires.empty() ? QString() : tr("until %1").arg(dateText(p.certificateExpires));
+        row.word = p.certificateExpires.empty() ? QString()
+                   : isPast(p.certificateExpires, *m_session) ? tr("ended %1").arg(dateText(p.certificateExpires)) : tr("until %1").arg(dateText(p.certificateExpires));
+        row.wordMark = row.mark == Mark::Fail ? Mark::Fail : Mark::Nothing;
         people.push_back(std::move(row));
     }
     if (!all.job.id.empty()) {
@@ -70,40 +60,48 @@ void KitView::refresh()
         job.push_back(Row::ofWords(tr("Densities in"), {}, QString::fromStdString(all.job.densityUnit)));
         job.push_back(Row::ofWords(tr("Field book"), m_session->bookName(), {}));
     }
+    const auto& inForce = m_session->ruleSet();
+    rules.push_back(Row::ofWords(tr("%1, rev. %2").arg(QString::fromStdString(inForce.name), QString::fromStdString(inForce.revision)),
+                                 tr("%1 limits, %2 choices, each with its source").arg(inForce.limits.size()).arg(inForce.choices.size()), {}));
+    rules.back().id = QStringLiteral("rules");
+    rules.back().chevron = true;
     m_references.setRows(std::move(references));
     m_people.setRows(std::move(people));
     m_job.setRows(std::move(job));
-    refreshRules();
-    emit changed();
+    m_rules.setRows(std::move(rules));
+    refreshOffsets();
 }
 
 void KitView::refreshGauges()
 {
     const Snapshot& all = m_session->snapshot();
     std::vector<Row> gauges, counts;
-    const QDate today = m_session->now().toOffsetFromUtc(m_session->offsetMinutes() * 60).date();
+    const auto paper = [&](const QString& name, const std::string& id, const std::string& on, const std::string& expires, const QString& what) {
+        Row row = Row::ofWords(name, on.empty() ? tr("none sealed") : what,
+                               expires.empty() ? QString() : isPast(expires, *m_session) ? tr("ended %1").arg(dateText(expires)) : tr("until %1").arg(dateText(expires)));
+        row.id = "gauge:" + QString::fromStdString(id);
+        row.wordMark = isPast(expires, *m_session) ? Mark::Fail : Mark::Nothing;
+        return row;
+    };
     for (const auto& g : all.gauges) {
-        const auto late = [&](const std::string& date) {
-            const QDate day = QDate::fromString(QString::fromStdString(date), Qt::ISODate);
-            return day.isValid() && day < today;
-        };
-        const bool papersLate = late(g.calibrationExpires) || late(g.leakTestExpires);
-        Row gauge = Row::ofWords(QString::fromStdString(g.name), tr("serial %1").arg(QString::fromStdString(g.serial)),
-                                 g.custodyEvent.empty() ? tr("no custody record") : QString::fromStdString(g.custodyEvent));
-        gauge.id = QString::fromStdString(g.id);
+        const bool papersLate = isPast(g.calibrationExpires, *m_session) || isPast(g.leakTestExpires, *m_session) || g.calibratedOn.empty() || g.leakTestResult == "leak";
+        Row gauge = Row::ofWords(QString::fromStdString(g.name), tr("serial %1").arg(QString::fromStdString(g.serial)), {});
+        gauge.id = "gauge:" + QString::fromStdString(g.id);
         gauge.mark = papersLate ? Mark::Fail : Mark::Pass;
+        gauge.chevron = true;
         gauges.push_back(std::move(gauge));
-        const auto until = [](const std::string& date) { return date.empty() ? QString() : tr("until %1").arg(dateText(date)); };
-        gauges.push_back(Row::ofWords(tr("Calibration"), g.calibratedOn.empty() ? tr("none sealed") : tr("of %1").arg(dateText(g.calibratedOn)),
-                                      until(g.calibrationExpires)));
-        gauges.push_back(Row::ofWords(tr("Leak test"),
-                                      g.leakTestedOn.empty() ? tr("none sealed")
-                                                             : tr("of %1, %2").arg(dateText(g.leakTestedOn), QString::fromStdString(g.leakTestResult)),
-                                      until(g.leakTestExpires)));
+        gauges.push_back(paper(tr("Calibration"), g.id, g.calibratedOn, g.calibrationExpires, tr("of %1").arg(dateText(g.calibratedOn))));
+        gauges.push_back(paper(tr("Leak test"), g.id, g.leakTestedOn, g.leakTestExpires,
+                               tr("of %1, %2").arg(dateText(g.leakTestedOn), QString::fromStdString(g.leakTestResult))));
+        Row custody = Row::ofWords(tr("Custody"), g.custodyEvent.empty() ? tr("no record") : QString::fromStdString(g.custodyEvent),
+                                   g.custodyAt.empty() ? QString() : localText(g.custodyAt, m_session->offsetMinutes(), "MMM d, h:mm"));
+        custody.id = "custody:" + QString::fromStdString(g.id);
+        custody.chevron = true;
+        gauges.push_back(std::move(custody));
     }
-    for (auto at = all.standardCounts.rbegin(); at != all.standardCounts.rend(); ++at) {
+    for (auto at = all.standardCounts.rbegin(); at != all.standardCounts.rend() && counts.size() < kNewestCounts; ++at) {
         Row row;
-        row.id = QString::fromStdString(at->hash);
+        row.id = "counts:" + QString::fromStdString(at->gauge);
         row.mark = at->accepted ? Mark::Pass : Mark::Fail;
         row.title = localText(at->at, at->offsetMinutes, "MMM d, h:mm");
         row.second = at->densityDeviationPct && at->moistureDeviationPct
@@ -116,31 +114,30 @@ void KitView::refreshGauges()
     m_standardCounts.setRows(std::move(counts));
 }
 
-void KitView::refreshRules()
+void KitView::refreshOffsets()
 {
-    const auto& rules = m_session->ruleSet();
-    m_rulesTitle = tr("%1, rev. %2").arg(QString::fromStdString(rules.name), QString::fromStdString(rules.revision));
-    std::vector<Row> limits, choices;
-    for (const auto& key : method::limitKeys()) {
-        const auto& limit = rules.limits.find(key.key)->second;
-        Row row;
-        row.title = QString::fromUtf8(key.meaning.data(), static_cast<qsizetype>(key.meaning.size()));
-        row.title[0] = row.title[0].toUpper();
-        row.second = tr("%1, %2").arg(QString::fromStdString(limit.source), markWord(limit.mark));
-        row.figure = shownDecimal(limit.value.text());
-        row.unit = QString::fromStdString(limit.unit);
-        limits.push_back(std::move(row));
+    std::vector<Row> rows;
+    if (m_session->isOpen()) {
+        const auto records = m_session->store().records({.subject = {}, .kind = "offset"});
+        for (std::size_t i = 0; records && i < records->size(); ++i) {
+            const auto& record = (*records)[i];
+            const bool replaced = std::any_of(records->begin(), records->end(), [&](const auto& other) { return other.amends == record.hash; });
+            if (replaced)
+                continue;
+            const std::string expires = book::textAt(record.body, "expires");
+            const auto gauge = std::find_if(m_session->snapshot().gauges.begin(), m_session->snapshot().gauges.end(),
+                                            [&](const auto& g) { return g.id == book::textAt(record.body, "gauge"); });
+            Row row = Row::ofWords(QString::fromStdString(book::textAt(record.body, "offset_kind")), dateText(book::textAt(record.body, "on")),
+                                   expires.empty() ? QString() : isPast(expires, *m_session) ? tr("ended %1").arg(dateText(expires)) : tr("until %1").arg(dateText(expires)));
+            row.title[0] = row.title[0].toUpper();
+            if (gauge != m_session->snapshot().gauges.end())
+                row.second = QString::fromStdString(gauge->name) + ", " + row.second;
+            row.id = "offset:" + QString::fromStdString(record.subject);
+            row.mark = isPast(expires, *m_session) ? Mark::Void : Mark::Pass;
+            rows.insert(rows.begin(), std::move(row));
+        }
     }
-    for (const auto& key : method::choiceKeys()) {
-        const auto& choice = rules.choices.find(key.key)->second;
-        Row row;
-        row.title = QString::fromUtf8(key.meaning.data(), static_cast<qsizetype>(key.meaning.size()));
-        row.title[0] = row.title[0].toUpper();
-        row.second = tr("%1 (%2, %3)").arg(QString::fromStdString(choice.word), QString::fromStdString(choice.source), markWord(choice.mark));
-        choices.push_back(std::move(row));
-    }
-    m_limits.setRows(std::move(limits));
-    m_choices.setRows(std::move(choices));
+    m_offsets.setRows(std::move(rows));
 }
 
 }  // namespace groundcount::view

@@ -8,7 +8,7 @@
 namespace groundcount::view {
 
 /// What must be right before anything counts: gauges with papers, standard counts, reference tests, people, the rule set,
-/// job and coordinate system. Read only here; each list says what is sealed.
+/// job and coordinate system. Each row's id names the sheet that it leads to (Desk::kit), empty for none.
 class KitView : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -17,10 +17,9 @@ class KitView : public QObject {
     Q_PROPERTY(groundcount::view::RowList* standardCounts READ standardCounts CONSTANT)
     Q_PROPERTY(groundcount::view::RowList* references READ references CONSTANT)
     Q_PROPERTY(groundcount::view::RowList* people READ people CONSTANT)
-    Q_PROPERTY(groundcount::view::RowList* limits READ limits CONSTANT)
-    Q_PROPERTY(groundcount::view::RowList* choices READ choices CONSTANT)
+    Q_PROPERTY(groundcount::view::RowList* rules READ rules CONSTANT)
+    Q_PROPERTY(groundcount::view::RowList* offsets READ offsets CONSTANT)
     Q_PROPERTY(groundcount::view::RowList* job READ job CONSTANT)
-    Q_PROPERTY(QString rulesTitle READ rulesTitle NOTIFY changed)
 
 public:
     explicit KitView(QObject* parent = nullptr);
@@ -30,23 +29,20 @@ public:
     RowList* standardCounts() { return &m_standardCounts; }
     RowList* references() { return &m_references; }
     RowList* people() { return &m_people; }
-    RowList* limits() { return &m_limits; }
-    RowList* choices() { return &m_choices; }
+    RowList* rules() { return &m_rules; }
+    RowList* offsets() { return &m_offsets; }
     RowList* job() { return &m_job; }
-    QString rulesTitle() const { return m_rulesTitle; }
 
 signals:
     void sessionChanged();
-    void changed();
 
 private:
     void refresh();
     void refreshGauges();
-    void refreshRules();
+    void refreshOffsets();
 
     Session* m_session = nullptr;
-    QString m_rulesTitle;
-    RowList m_gauges, m_standardCounts, m_references, m_people, m_limits, m_choices, m_job;
+    RowList m_gauges, m_standardCounts, m_references, m_people, m_rules, m_offsets, m_job;
 };
 
 }  // namespace groundcount::view

@@ -65,6 +65,8 @@ public:
     /// A two-cell choice beside the numbers, for what a key cannot say (Lt or Rt).
     void setChoice(const QStringList& words, int chosen);
 
+    QString title() const { return m_title; }
+    QString context() const { return m_context; }
     QList<QObject*> fields() const;
     EntryField* field(int index) const { return m_fields[static_cast<std::size_t>(index)]; }
     QString typedAt(int index) const { return field(index)->text(); }

@@ -33,6 +33,7 @@ constexpr Key kProctor[] = {
     {"max_dry_density", Form::NumberAboveZero, Need::Must, Unit::Density},
     {"optimum_pct", Form::NumberAboveZero},
     {"standard_uncertainty", Form::NumberAboveZero, Need::May, Unit::Density},
+    {"solids_gravity", Form::NumberAboveZero, Need::May},
     {"coarse_gravity", Form::NumberAboveZero, Need::May},
     {"coarse_water_content_pct", Form::NumberFromZero, Need::May},
     {"peak_by", Form::Text},

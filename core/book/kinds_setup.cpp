@@ -65,6 +65,20 @@ constexpr Key kCalibration[] = {
     {"expires", Form::Date, Need::May},
     {"curves", Form::Objects, Need::Must, Unit::None, {}, kCurve},
     {"water", Form::Object, Need::Must, Unit::None, {}, kWaterCurve},
+    {"density_standard", Form::NumberAboveZero, Need::May},
+    {"moisture_standard", Form::NumberAboveZero, Need::May},
+};
+
+constexpr Key kStability[] = {
+    {"gauge", Form::Subject},
+    {"density_counts", Form::Numbers},
+    {"moisture_counts", Form::Numbers},
+    {"seconds", Form::WholeAboveZero},
+    {"low", Form::NumberAboveZero},
+    {"high", Form::NumberAboveZero},
+    {"density_ratio", Form::NumberFromZero},
+    {"moisture_ratio", Form::NumberFromZero},
+    {"passed", Form::Flag},
 };
 
 constexpr Key kLeakTest[] = {
@@ -138,6 +152,7 @@ constexpr KindShape kKinds[] = {
     {"leak-test", kLeakTest, leakAcross},
     {"custody", kCustodyKeys, nullptr},
     {"standard-count", kStandardCount, nullptr},
+    {"stability-test", kStability, nullptr},
 };
 
 }  // namespace

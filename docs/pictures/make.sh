@@ -26,6 +26,12 @@ for size in 360x640 412x915 1280x800; do
     picture verdict-pass "$size" --open test:24
     picture verdict-fail "$size" --open test:26
 done
+for sheet in counts custody gauge material rules offset; do
+    case $sheet in material) named=:P-12 ;; gauge | custody | counts) named=":Gauge 07" ;; *) named= ;; esac
+    picture "kit-$sheet" 412x915 --open "kit:$sheet$named"
+done
+picture kit-counts 1280x800 --open kit:counts
+picture kit-counts 360x640 --open kit:counts
 picture place 1280x800 --open new --replay "$top/demo/walk.nmea"
 for step in 2:clear 3:seat 4:count 5:dig; do
     picture "${step#*:}" 1280x800 --open "test:24/${step%:*}"

@@ -110,6 +110,13 @@ FocusScope {
             text: day.startText
             onClicked: Desk.start()
         }
+        PrimaryButton {
+            objectName: "kitAct"
+            visible: day.kitAct !== ""
+            width: parent.width
+            text: day.kitActText
+            onClicked: Desk.kit = day.kitAct
+        }
         NotYetButton {
             objectName: "startTestNotYet"
             visible: !day.canStart

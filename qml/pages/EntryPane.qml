@@ -61,13 +61,23 @@ FocusScope {
                     doubt: field.modelData.doubt
                     readonly property bool hasFocus: input.activeFocus
                     shownActive: root.entry.at === index
-                    onShownActiveChanged: if (shownActive) input.forceActiveFocus()
+                    onShownActiveChanged: {
+                        if (!shownActive)
+                            return;
+                        input.forceActiveFocus();
+                        // The field that is typed into stays in sight above the keypad, with the one after it.
+                        if (y < scroll.contentY)
+                            scroll.contentY = y;
+                        else if (y + height + Theme.fieldHeight > scroll.contentY + scroll.height && scroll.contentHeight > scroll.height)
+                            scroll.contentY = y + height + Theme.fieldHeight > scroll.contentHeight ? scroll.contentHeight - scroll.height
+                                : y + height + Theme.fieldHeight - scroll.height;
+                    }
                     onHasFocusChanged: if (hasFocus) root.entry.at = index
                     onEdited: text => field.modelData.text = text
                     onAccepted: root.entry.next()
                     Component.onCompleted: {
                         field.text = field.modelData.text;
-                        if (index === 0)
+                        if (shownActive)
                             input.forceActiveFocus();
                     }
                 }

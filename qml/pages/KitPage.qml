@@ -3,11 +3,13 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Groundcount
 
-// What must be right before anything counts: gauges with papers, standard counts, reference tests, people, rule set, job.
+// What must be right before anything counts: gauges with papers, standard counts, materials, people, rule set, offsets, job.
+// A row leads to its sheet; wide, the sheet stands beside the list.
 FocusScope {
     id: root
 
     readonly property bool wide: width >= Theme.wideFrom - Theme.railWidth
+    readonly property bool inside: Desk.kit !== ""
 
     objectName: "kitPage"
 
@@ -16,7 +18,10 @@ FocusScope {
         session: Session
     }
     Flickable {
-        anchors.fill: parent
+        objectName: "kitList"
+        visible: root.wide || !root.inside
+        width: root.wide ? 412 : parent.width
+        height: parent.height
         contentHeight: column.implicitHeight + Theme.gap6
         boundsBehavior: Flickable.StopAtBounds
         clip: true
@@ -25,7 +30,7 @@ FocusScope {
             id: column
             x: Theme.margin
             y: Theme.gap3
-            width: root.wide ? 680 : parent.width - 2 * Theme.margin
+            width: parent.width - 2 * Theme.margin
             PageHead {
                 width: parent.width
                 title: qsTr("Kit")
@@ -42,65 +47,78 @@ FocusScope {
                 text: qsTr("Screen: light, text, language")
                 onClicked: Desk.screenOpen = true
             }
-            SectionHead {
-                width: parent.width
+            KitSection {
+                objectName: "kitGauges"
                 title: qsTr("Gauges")
-            }
-            RowColumn {
-                width: parent.width
                 rows: kit.gauges
+                addText: qsTr("Add a gauge")
+                addTo: "gauge"
             }
-            SectionHead {
-                width: parent.width
+            KitSection {
+                objectName: "kitCounts"
                 title: qsTr("Standard counts")
                 count: qsTr("density over moisture")
-            }
-            RowColumn {
-                width: parent.width
                 rows: kit.standardCounts
+                addText: qsTr("Take standard counts")
+                addTo: "counts"
             }
-            SectionHead {
-                width: parent.width
-                title: qsTr("Reference tests")
+            KitSection {
+                objectName: "kitOffsets"
+                title: qsTr("Offsets")
+                rows: kit.offsets
+                addText: qsTr("Add an offset")
+                addTo: "offset"
             }
-            RowColumn {
-                width: parent.width
+            KitSection {
+                objectName: "kitMaterials"
+                title: qsTr("Materials")
                 symbolColumn: false
                 rows: kit.references
+                addText: qsTr("Add a material")
+                addTo: "material"
             }
-            SectionHead {
-                width: parent.width
+            KitSection {
+                objectName: "kitPeople"
                 title: qsTr("People")
-            }
-            RowColumn {
-                width: parent.width
-                symbolColumn: false
                 rows: kit.people
+                addText: qsTr("Add a person")
+                addTo: "person"
             }
-            SectionHead {
-                width: parent.width
+            KitSection {
+                objectName: "kitRules"
                 title: qsTr("Rule set")
-                count: kit.rulesTitle
-            }
-            RowColumn {
-                width: parent.width
                 symbolColumn: false
-                rows: kit.limits
+                rows: kit.rules
             }
-            RowColumn {
-                width: parent.width
-                symbolColumn: false
-                rows: kit.choices
-            }
-            SectionHead {
-                width: parent.width
+            KitSection {
+                objectName: "kitJob"
                 title: qsTr("Job")
-            }
-            RowColumn {
-                width: parent.width
                 symbolColumn: false
                 rows: kit.job
             }
         }
+    }
+    Rectangle {
+        visible: root.wide
+        x: 412
+        width: Theme.hairWidth
+        height: parent.height
+        color: Theme.ink
+    }
+    Body {
+        visible: root.wide && !root.inside
+        x: 412 + Theme.margin
+        y: Theme.gap6
+        color: Theme.ink2
+        text: qsTr("Choose a row at the left.")
+    }
+    KitSheetLoader {
+        objectName: "kitSheet"
+        x: root.wide ? 413 : 0
+        width: parent.width - x
+        height: parent.height
+        focus: root.inside
+        sheet: Desk.kitSheet
+        subject: Desk.kitSubject
     }
 }

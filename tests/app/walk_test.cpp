@@ -19,6 +19,14 @@ void listen(QtMsgType type, const QMessageLogContext&, const QString& text)
         complaints << text;
 }
 
+/// Name of the page that an --open word leads to.
+QString pageOf(const QString& open)
+{
+    static const QMap<QString, QString> sheets{{"counts", "standardCountsPage"}, {"stability", "stabilityPage"}, {"custody", "custodyPage"}, {"gauge", "gaugePapersPage"},
+                                               {"material", "materialPage"}, {"person", "personPage"}, {"rules", "rulesPage"}, {"offset", "offsetPage"}};
+    return open.startsWith(QStringLiteral("kit:")) ? sheets.value(open.mid(4)) : QStringLiteral("testPage");
+}
+
 /// A running app: engine and window.
 struct App {
     QQmlApplicationEngine engine;
@@ -86,6 +94,10 @@ private slots:
                     QTest::addRow("%s %s %dx%d", qPrintable(book), qPrintable(place), size.width(), size.height()) << book << place << size;
             }
         }
+        for (const auto& kit : {"counts", "stability", "custody", "gauge", "material", "person", "rules", "offset"}) {
+            for (const auto& book : {QStringLiteral("empty"), QStringLiteral("day")})
+                QTest::addRow("%s kit %s", qPrintable(book), kit) << book << QStringLiteral("kit:") + kit << QSize(360, 640);
+        }
         for (int step = 1; step <= 6; ++step)
             QTest::addRow("step %d", step) << QStringLiteral("day") << QStringLiteral("test:24/%1").arg(step) << QSize(360, 640);
     }
@@ -98,10 +110,10 @@ private slots:
         const auto before = qInstallMessageHandler(listen);
         App app;
         auto o = options(book == QStringLiteral("day") ? m_day : m_bench.path(QStringLiteral("empty.fieldbook")), size);
-        const bool sheet = place.startsWith(QStringLiteral("test:"));
+        const bool sheet = place.contains(':');
         (sheet ? o.open : o.place) = place;
         const bool started = app.start(o);
-        const bool found = started && app.waitFor(sheet ? "testPage" : qPrintable(place + QStringLiteral("Page")));
+        const bool found = started && app.waitFor(qPrintable(sheet ? pageOf(place) : place + QStringLiteral("Page")));
         QTest::qWait(60);
         qInstallMessageHandler(before);
         QVERIFY(started);

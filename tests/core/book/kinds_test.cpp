@@ -29,6 +29,8 @@ std::map<std::string, Body> lawful()
         {"custody", {{"event", "signed out"}, {"barriers", 2}, {"badge", true}}},
         {"standard-count", {{"gauge", kId}, {"density_count", "2850"}, {"moisture_count", "684.5"},
                             {"density_before", Body::array({"2848"})}, {"moisture_before", Body::array()}, {"accepted", true}}},
+        {"stability-test", {{"gauge", kId}, {"density_counts", Body::array({"2850", "2861"})}, {"moisture_counts", Body::array({"684", "690"})}, {"seconds", 60},
+                            {"low", "0.75"}, {"high", "1.25"}, {"density_ratio", "0.98"}, {"moisture_ratio", "1.10"}, {"passed", true}}},
         {"material", {{"name", "Clay"}}},
         {"proctor", {{"name", "P-1"}, {"material", kId}, {"standard", "T 99"}, {"max_dry_density_lb_ft3", "112.4"},
                      {"optimum_pct", "14.2"}, {"peak_by", "curve"}}},

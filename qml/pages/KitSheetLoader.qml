@@ -1,0 +1,25 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Groundcount
+
+// Loads the sheet that lies open on Kit and gives it its subject; a sheet that is left keeps its draft in the book.
+Loader {
+    id: root
+
+    required property string sheet
+    required property string subject
+
+    active: sheet !== ""
+    visible: active
+    source: sheet === "" ? "" : sheet === "counts" ? "StandardCountsPage.qml" : sheet === "stability" ? "StabilityPage.qml"
+        : sheet === "custody" ? "CustodyPage.qml" : sheet === "gauge" ? "GaugePapersPage.qml" : sheet === "material" ? "MaterialPage.qml"
+        : sheet === "person" ? "PersonPage.qml" : sheet === "rules" ? "RulesPage.qml" : "OffsetPage.qml"
+
+    Binding {
+        target: root.item
+        property: "subject"
+        value: root.subject
+        when: root.status === Loader.Ready
+    }
+}

@@ -1,0 +1,117 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Groundcount
+
+// Rows of a list whose words may be long: title over second line, both wrapped, figure and unit or a word at the right.
+Column {
+    id: root
+
+    required property RowList rows
+    property bool open: true
+    signal picked(string rowId)
+
+    objectName: "wrapColumn"
+
+    Repeater {
+        model: root.rows
+        delegate: Pressable {
+            id: line
+
+            required property int index
+            required property string rowId
+            required property string title
+            required property string second
+            required property string figure
+            required property string unit
+            required property string word
+            required property int mark
+            required property bool chevron
+
+            objectName: "row" + index
+            width: root.width
+            height: words.implicitHeight + Theme.gap3 > Theme.rowHeight ? words.implicitHeight + Theme.gap3 : Theme.rowHeight
+            enabled: root.open
+            groundRadius: 0
+            text: title
+            Accessible.role: Accessible.ListItem
+            Accessible.name: title + ", " + second + ", " + figure + " " + unit + " " + word
+            onClicked: root.picked(line.rowId)
+
+            contentItem: Item {
+                StateSymbol {
+                    id: symbol
+                    visible: line.mark !== Mark.Nothing
+                    mark: line.mark
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: 24
+                    height: 24
+                }
+                Column {
+                    id: words
+                    anchors.left: parent.left
+                    anchors.leftMargin: symbol.visible ? Theme.iconColumn : 0
+                    anchors.right: side.left
+                    anchors.rightMargin: Theme.gap2
+                    anchors.verticalCenter: parent.verticalCenter
+                    Text {
+                        width: parent.width
+                        text: line.title
+                        color: Theme.ink
+                        font.pixelSize: Theme.sizeRow
+                        font.weight: Theme.body
+                        textFormat: Text.PlainText
+                        wrapMode: Text.WordWrap
+                    }
+                    Body {
+                        width: parent.width
+                        visible: line.second !== ""
+                        color: Theme.ink2
+                        text: line.second
+                    }
+                }
+                Row {
+                    id: side
+                    anchors.right: sign.visible ? sign.left : parent.right
+                    anchors.rightMargin: sign.visible ? Theme.gap2 : 0
+                    anchors.verticalCenter: parent.verticalCenter
+                    spacing: Theme.gap1
+                    Text {
+                        id: figureText
+                        visible: line.figure !== ""
+                        text: line.figure
+                        color: Theme.ink
+                        font.pixelSize: Theme.sizeMeasured
+                        font.weight: Theme.strong
+                        textFormat: Text.PlainText
+                    }
+                    UnitMark {
+                        visible: line.unit !== ""
+                        anchors.baseline: figureText.baseline
+                        text: line.unit
+                    }
+                    Body {
+                        visible: line.word !== ""
+                        color: Theme.ink2
+                        wrapMode: Text.NoWrap
+                        text: line.word
+                    }
+                }
+                Icon {
+                    id: sign
+                    visible: line.chevron
+                    glyph: Glyph.Right
+                    width: 22
+                    height: 22
+                    anchors.right: parent.right
+                    anchors.verticalCenter: parent.verticalCenter
+                }
+                Hair {
+                    visible: line.index + 1 < root.rows.count
+                    width: parent.width
+                    anchors.bottom: parent.bottom
+                }
+            }
+        }
+    }
+}
