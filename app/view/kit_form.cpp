@@ -167,9 +167,9 @@ bool KitForm::seal()
                 refusal = checked.error().what;
     }
     m_isSealing = true;
-    for (std::size_t i = 0; made && refusal.empty() && i < made->size(); ++i)
-        if (const auto record = m_session->seal((*made)[i]); !record)
-            refusal = record.error().what;
+    if (made && refusal.empty())
+        if (const auto records = m_session->sealAll(*made); !records)
+            refusal = records.error().what;
     m_isSealing = false;
     if (!refusal.empty()) {
         m_trouble = QString::fromStdString(refusal);
