@@ -2,6 +2,7 @@
 
 #include <QQmlEngine>
 #include <algorithm>
+#include <utility>
 
 namespace groundcount::view {
 namespace {
@@ -48,6 +49,7 @@ void Desk::setPlace(const QString& place)
     if (place == m_place || !places.contains(place))
         return;
     m_place = place;
+    m_placeOfTest.clear();
     emit placeChanged();
 }
 
@@ -62,13 +64,23 @@ void Desk::setLot(const QString& id)
 void Desk::setKit(const QString& sheet)
 {
     if (!sheet.isEmpty()) {
+        if (m_testOpen)
+            m_placeOfTest = m_place;
         closeTest();
+        const QString back = m_placeOfTest;
         setPlace(QStringLiteral("kit"));
+        m_placeOfTest = back;
     }
     if (sheet == m_kit)
         return;
     m_kit = sheet;
     emit kitChanged();
+    if (!sheet.isEmpty() || m_placeOfTest.isEmpty())
+        return;
+    // A test sent the person here: its sheet comes back, with what is in the book now.
+    setPlace(std::exchange(m_placeOfTest, QString()));
+    m_sheet.clear()->derive();
+    setTestOpen(true);
 }
 
 Result<void> Desk::openNamed(const QString& what)

@@ -38,7 +38,8 @@ public:
     /// The lot that is looked into on Lots; empty for the list.
     QString lot() const { return m_lot; }
     void setLot(const QString& id);
-    /// The sheet that lies open on Kit, "counts" or "custody:GAUGE" for example; empty for the list. Setting one leads to Kit.
+    /// The sheet that lies open on Kit, "counts" or "custody:GAUGE" for example; empty for the list. Setting one leads to Kit;
+    /// leaving it leads back to the test that was open.
     QString kit() const { return m_kit; }
     void setKit(const QString& sheet);
     QString kitSheet() const { return m_kit.section(':', 0, 0); }
@@ -81,6 +82,7 @@ private:
     ScreenSettings m_screen;
     QString m_place = QStringLiteral("day");
     QString m_lot, m_kit;
+    QString m_placeOfTest;  ///< the place under a test that gave way to a sheet of Kit; empty when none did
     bool m_testOpen = false, m_screenOpen = false;
 };
 

@@ -121,6 +121,7 @@ void HazardCard::settle()
 {
     const QString need = lengthText(required().value, required());
     m_remark.clear();
+    m_wantsTrenchOffset = false;
     m_isSettled = m_isOverridden = false;
     m_mark = Mark::CannotTell;
     m_word = tr("Not known");
@@ -152,6 +153,7 @@ void HazardCard::settle()
             m_isSettled = true;
             m_known = tr("%1, with the trench correction").arg(lengthText(m_measured->value, required()));
         } else {
+            m_wantsTrenchOffset = true;
             m_remark = tr("No trench offset of today is in the book for this gauge. Take standard counts in and outside the trench first, or move the test.");
         }
     }

@@ -33,6 +33,7 @@ class HazardCard : public QObject {
     Q_PROPERTY(bool settled READ isSettled NOTIFY changed)
     Q_PROPERTY(groundcount::view::LimitFigure line MEMBER m_line NOTIFY changed)
     Q_PROPERTY(QString remark MEMBER m_remark NOTIFY changed)
+    Q_PROPERTY(bool wantsTrenchOffset MEMBER m_wantsTrenchOffset NOTIFY changed)
     Q_PROPERTY(QStringList acts MEMBER m_acts NOTIFY changed)
     Q_PROPERTY(bool canOverride READ canOverride NOTIFY changed)
     Q_PROPERTY(QString overrideReason READ overrideReason NOTIFY changed)
@@ -94,6 +95,7 @@ private:
     std::optional<method::ClearanceAnswer> m_answer;
     std::vector<Act> m_actList;
     QStringList m_acts;
+    bool m_wantsTrenchOffset = false;
     QString m_known, m_word, m_remark, m_knownBy;
     Mark m_mark = Mark::CannotTell;
     bool m_isSettled = false, m_isOverridden = false, m_isSealed = false;

@@ -25,7 +25,7 @@ KitSheet {
         objectName: "custodyGauge"
         width: parent.width
         visible: words.length > 1
-        words: custody.gaugeWords
+        words: custody.gaugeWords // qmllint disable type
         chosen: custody.gaugeIndex
         name: qsTr("Gauge")
         onPicked: index => custody.pickGauge(index)
@@ -38,7 +38,7 @@ KitSheet {
     ChoiceBar {
         objectName: "custodyEvent"
         width: parent.width
-        words: custody.eventWords
+        words: custody.eventWords // qmllint disable type
         chosen: custody.eventIndex
         name: qsTr("What happens")
         onPicked: index => custody.pickEvent(index)
@@ -57,7 +57,7 @@ KitSheet {
     ChoiceBar {
         objectName: "custodyBarriers"
         width: parent.width
-        words: custody.barrierWords
+        words: custody.barrierWords // qmllint disable type
         chosen: custody.barrierIndex
         name: qsTr("Barriers")
         onPicked: index => custody.pickBarriers(index)

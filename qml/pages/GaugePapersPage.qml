@@ -162,7 +162,7 @@ KitSheet {
     ChoiceBar {
         objectName: "leakResult"
         width: parent.width
-        words: papers.leakWords
+        words: papers.leakWords // qmllint disable type
         chosen: papers.leakIndex
         name: qsTr("Result of the leak test")
         onPicked: index => papers.pickLeak(index)

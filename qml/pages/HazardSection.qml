@@ -62,6 +62,13 @@ Column {
             text: root.card.remark
         }
     }
+    LinkRow {
+        objectName: "toOffset_" + root.card.key
+        visible: root.card.wantsTrenchOffset
+        width: root.width
+        text: qsTr("Take the trench offset")
+        onClicked: Desk.kit = "offset"
+    }
     ReasonField {
         objectName: "override_" + root.card.key
         topPadding: Theme.gap2

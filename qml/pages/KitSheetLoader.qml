@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import Groundcount
 
 // Loads the sheet that lies open on Kit and gives it its subject; a sheet that is left keeps its draft in the book.
 Loader {

@@ -61,7 +61,7 @@ KitSheet {
     ChoiceBar {
         objectName: "peakBy"
         width: parent.width
-        words: sheet.peakWords
+        words: sheet.peakWords // qmllint disable type
         chosen: sheet.peakIndex
         name: qsTr("Peak by")
         onPicked: index => sheet.pickPeak(index)
@@ -142,7 +142,7 @@ KitSheet {
         objectName: "materialChoice"
         width: parent.width
         visible: words.length > 0 && !sheet.isOld
-        words: sheet.materialWords
+        words: sheet.materialWords // qmllint disable type
         chosen: sheet.materialIndex
         name: qsTr("Material")
         onPicked: index => sheet.pickMaterial(index)

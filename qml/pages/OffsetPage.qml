@@ -20,7 +20,7 @@ KitSheet {
         objectName: "offsetKind"
         width: parent.width
         enabled: root.open
-        words: offset.kindWords
+        words: offset.kindWords // qmllint disable type
         chosen: offset.kind
         name: qsTr("What it corrects")
         onPicked: index => offset.pickKind(index)
@@ -81,7 +81,7 @@ KitSheet {
             width: parent.width
             visible: offset.kind === OffsetSheet.Moisture
             enabled: root.open
-            words: offset.variantWords
+            words: offset.variantWords // qmllint disable type
             chosen: offset.variant
             name: qsTr("How it is applied")
             onPicked: index => offset.pickVariant(index)
@@ -109,7 +109,7 @@ KitSheet {
             width: parent.width
             visible: words.length > 1
             enabled: root.open
-            words: offset.gaugeWords
+            words: offset.gaugeWords // qmllint disable type
             chosen: offset.gaugeIndex
             name: qsTr("Gauge")
             onPicked: index => offset.pickGauge(index)
@@ -144,7 +144,7 @@ KitSheet {
             width: parent.width
             visible: words.length > 0
             enabled: root.open
-            words: offset.materialWords
+            words: offset.materialWords // qmllint disable type
             chosen: offset.materialIndex
             name: qsTr("Material")
             onPicked: index => offset.pickMaterial(index)

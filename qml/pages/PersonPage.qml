@@ -30,7 +30,7 @@ KitSheet {
     ChoiceBar {
         objectName: "personRole"
         width: parent.width
-        words: person.roleWords
+        words: person.roleWords // qmllint disable type
         chosen: person.roleIndex
         name: qsTr("Role")
         onPicked: index => person.pickRole(index)

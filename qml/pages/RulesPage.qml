@@ -60,7 +60,7 @@ KitSheet {
         ChoiceBar {
             objectName: "copyMark"
             width: parent.width
-            words: rules.markWords
+            words: rules.markWords // qmllint disable type
             chosen: rules.markIndex
             name: qsTr("How good the source is")
             onPicked: index => rules.pickMark(index)

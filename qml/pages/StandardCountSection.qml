@@ -58,7 +58,7 @@ Column {
         highLimit: root.line.highLimit
         value: root.line.value
         mark: root.line.mark
-        labels: root.line.labels
+        labels: root.line.labels // qmllint disable type
         labelAt: root.line.labelAt
         Accessible.name: root.title + " " + root.figure + ", " + root.text
     }

@@ -31,7 +31,7 @@ KitSheet {
         objectName: "countsGauge"
         width: parent.width
         visible: words.length > 1
-        words: counts.gaugeWords
+        words: counts.gaugeWords // qmllint disable type
         chosen: counts.gaugeIndex
         name: qsTr("Gauge")
         onPicked: index => counts.pickGauge(index)
@@ -63,7 +63,7 @@ KitSheet {
         ChoiceBar {
             objectName: "countsHow"
             width: parent.width
-            words: counts.howWords
+            words: counts.howWords // qmllint disable type
             chosen: counts.howIndex
             name: qsTr("How counted")
             onPicked: index => counts.pickHow(index)

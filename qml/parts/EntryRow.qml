@@ -15,7 +15,7 @@ Pressable {
     text: label
     Accessible.name: label + " " + (value === "" ? qsTr("not typed yet") : value + " " + unit)
 
-    contentItem: Item {
+    contentItem: Item { // qmllint disable deferred-property-id
         Text {
             anchors.left: parent.left
             anchors.right: figure.left

@@ -38,7 +38,7 @@ Column {
             Accessible.name: title + ", " + second + ", " + figure + " " + unit + " " + word
             onClicked: root.picked(line.rowId)
 
-            contentItem: Item {
+            contentItem: Item { // qmllint disable deferred-property-id
                 StateSymbol {
                     id: symbol
                     visible: line.mark !== Mark.Nothing

@@ -288,6 +288,37 @@ private slots:
         QCOMPARE(at(body, "expires"), std::string("2026-06-10"));
     }
 
+    void aTestTooCloseToAWallLeadsToTheTrenchOffsetAndBack()
+    {
+        KitApp app(book());
+        // On the demo day itself, when the counts are accepted.
+        QVERIFY(app.start({360, 640}, "new", "2026-06-09T14:12:00-05:00"));
+        QVERIFY(app.touch("typePlace"));
+        QVERIFY(app.type({"4726.1"}));
+        QVERIFY(app.touch("entryChoice/choice_0"));  // left, 27 ft: the headwall's edge is at 27.8 ft
+        QVERIFY(app.type({"27"}));
+        QVERIFY(app.touch("purpose/choice_1"));
+        QVERIFY2(app.touch("seal"), qPrintable(app.textOf("sealNotYet")));
+        QVERIFY(app.waitFor("act_face_0"));
+        app.picture("too-close");
+        QCOMPARE(app.textOf("act_face_0"), QString("Trench correction"));
+        QVERIFY(app.touch("act_face_0"));
+        QVERIFY(app.touch("toOffset_face"));
+        QVERIFY(app.waitFor("offsetPage"));
+        QVERIFY(!app.find("testPage"));
+        QVERIFY(app.touch("offsetKind/choice_0"));
+        QVERIFY(app.touch("typeEvidence"));
+        QVERIFY(app.type({"671"}));
+        for (int i = 0; i < 3; ++i)
+            QVERIFY(app.touch("keypadNext"));  // outside: today's standard counts are offered
+        QVERIFY(app.write("offsetPlace", "headwall"));
+        QVERIFY2(app.touch("kitSeal"), qPrintable(app.textOf("kitSealNotYet")));
+        QVERIFY(app.touch("back"));
+        QVERIFY(app.waitFor("testPage"));
+        QVERIFY(!app.find("toOffset_face"));
+        QCOMPARE(app.find("hazardRow_face")->property("settled").toBool(), true);
+    }
+
     void aMoistureOffsetComesFromSamples()
     {
         KitApp app(book());
