@@ -26,6 +26,9 @@ int main(int argc, char** argv)
     command::addMerge(app, status);
     command::addRebuild(app, status);
     command::addPlay(app, status);
+#ifdef GROUNDCOUNT_PAPER
+    command::addSheet(app, status);
+#endif
     try {  // CLI11 reports wrong use by exceptions; core throws nothing
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {

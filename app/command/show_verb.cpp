@@ -27,33 +27,9 @@ std::string headOf(const book::JobRow& job)
     return head;
 }
 
-/// The evidence that the test's last verdict names; without a verdict, what stands in the book.
-Result<book::Evidence> evidenceOf(const book::Store& store, const std::string& test)
-{
-    book::RecordFilter filter;
-    filter.subject = test;
-    filter.kind = "verdict";
-    const auto verdicts = store.records(filter);
-    if (!verdicts)
-        return tl::unexpected(verdicts.error());
-    if (verdicts->empty())
-        return book::gatherEvidence(store, test);
-    const auto& body = verdicts->back().body;
-    std::vector<std::string> hashes = body.at("from").get<std::vector<std::string>>();
-    hashes.push_back(book::textAt(body, "rule_set"));
-    std::vector<book::Record> records;
-    for (const auto& hash : hashes) {
-        auto record = store.record(hash);
-        if (!record)
-            return tl::unexpected(record.error());
-        records.push_back(std::move(*record));
-    }
-    return book::evidenceFrom(records);
-}
-
 Result<std::string> explained(const book::Store& store, const std::string& test)
 {
-    const auto evidence = evidenceOf(store, test);
+    const auto evidence = book::sealedEvidence(store, test);
     if (!evidence)
         return tl::unexpected(evidence.error());
     const auto rules = method::evaluationRules(evidence->rules);

@@ -30,6 +30,7 @@ void addPlay(CLI::App& app, int& status);
 void addHistory(CLI::App& app, int& status);
 void addMerge(CLI::App& app, int& status);
 void addRebuild(CLI::App& app, int& status);
+void addSheet(CLI::App& app, int& status);  ///< only where Qt Gui was built in
 
 /// Prints the error's sentence on standard error. @return kRefused
 int refuse(const Error& error);

@@ -31,6 +31,10 @@ Result<Evidence> gatherEvidence(const Store& store, const std::string& testId);
 /// The same from exactly these records (one rule-set among them). @error as gatherEvidence
 Result<Evidence> evidenceFrom(const std::vector<Record>& records);
 
+/// The evidence that the test's live verdict names; without a verdict, what stands in the book.
+/// @error as gatherEvidence; Refused when a named record is not here
+Result<Evidence> sealedEvidence(const Store& store, const std::string& testId);
+
 /// Evaluates and builds the verdict to be sealed: result, reasons, figures as reported and unrounded, rule set, core, from.
 /// @param by person, @param at UTC, @param offsetMinutes local time
 /// @error Refused by any guard of method::evaluate.

@@ -41,6 +41,7 @@ SETTLED = [
     ("app/view/place_step.h", "position/averager.h", "the mean of fixes; docs/decisions/0005"),
     ("app/position/position_source.cpp", "QTcpSocket", "a receiver on the local network"),
     ("app/position/location_permission.cpp", "QPermissions", "Qt Core from 6.5 on, not in the Qt of the reference system"),
+    ("app/paper/code_mark.cpp", "qrencode.h", "the QR code of a sheet; docs/decisions/0005"),
     ("app/view/photo_file.cpp", "QImage", "a small picture of an attached photo; docs/decisions/0005"),
     ("app/view/photo_file.cpp", "QImageReader", "tells a picture by its content; docs/decisions/0005"),
     ("app/view/fonts.cpp", "QFont", "loads the shipped fonts before the first page"),

@@ -1,0 +1,131 @@
+#include "book/state_query.h"
+#include "paper/paper_ink.h"
+#include "paper/paper_text.h"
+
+#include <QPainter>
+
+#include <algorithm>
+#include <memory>
+
+namespace groundcount::paper {
+namespace {
+
+struct LotMap {
+    book::LotRow lot;
+    std::vector<book::TestRow> tests;
+    std::vector<book::SiteRow> owed;
+};
+
+QString lotRange(const book::LotRow& lot)
+{
+    return Words::tr("%1 to %2").arg(stationText(lot.beginStationFt), stationText(lot.endStationFt));
+}
+
+/// The lot straightened along its line: station to the right, left of the line upward.
+void drawLot(QPainter& painter, const QRectF& box, const LotMap& map)
+{
+    const double begin = *map.lot.beginStationFt;
+    const double end = *map.lot.endStationFt;
+    const double leftFt = map.lot.leftFt.value_or(0);
+    const double rightFt = map.lot.rightFt.value_or(0);
+    const QRectF area = box.adjusted(10, 14, -10, -16);
+    const auto at = [&](double station, double offset) {
+        return QPointF(area.left() + area.width() * (station - begin) / (end - begin), area.top() + area.height() * (offset + leftFt) / (leftFt + rightFt));
+    };
+    painter.setPen(QPen(kInk, 1.2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(area);
+    painter.setPen(QPen(kHair, 0.6, Qt::DashDotLine));
+    painter.drawLine(at(begin, 0), at(end, 0));
+    painter.setPen(QPen(kHair, 0.5));
+    for (int i = 1; i < map.lot.sublots; ++i) {
+        const double x = area.left() + area.width() * i / map.lot.sublots;
+        painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
+    }
+    painter.setFont(labelFont());
+    painter.setPen(kInk2);
+    painter.drawText(QRectF(area.left(), area.bottom() + 3, 80, 10), Qt::AlignLeft, stationText(begin));
+    painter.drawText(QRectF(area.right() - 80, area.bottom() + 3, 80, 10), Qt::AlignRight, stationText(end));
+    for (const auto& site : map.owed) {
+        const QPointF p = at(site.stationFt, site.offsetFt);
+        painter.setPen(QPen(kInk, 0.8, Qt::DotLine));
+        painter.drawEllipse(p, 4, 4);
+    }
+    for (const auto& test : map.tests) {
+        if (!test.stationFt || !test.offsetFt || test.state == book::TestState::Void)
+            continue;
+        const QPointF p = at(*test.stationFt, *test.offsetFt);
+        painter.setPen(QPen(kInk, 0.8));
+        if (test.state == book::TestState::Pass) {
+            painter.setBrush(kPass);
+            painter.drawEllipse(p, 3.6, 3.6);
+        } else if (test.state == book::TestState::Fail) {
+            painter.setBrush(kFail);
+            painter.drawPolygon(QPolygonF({p + QPointF(0, -5), p + QPointF(5, 0), p + QPointF(0, 5), p + QPointF(-5, 0)}));
+        } else {
+            painter.setBrush(Qt::white);
+            painter.drawEllipse(p, 3.6, 3.6);
+        }
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(kInk);
+        painter.drawText(QRectF(p.x() + 6, p.y() - 5, 40, 10), Qt::AlignLeft | Qt::AlignVCenter, text(test.number));
+    }
+}
+
+Table liftTable(const std::vector<book::TestRow>& tests, const QString& unit)
+{
+    Table table{{{Words::tr("No."), 0.7}, {Words::tr("When"), 1.9}, {Words::tr("Kind"), 1.1}, {Words::tr("Station, offset"), 1.8}, {Words::tr("Dry %1").arg(unit), 0.9, Align::Right}, {Words::tr("Max. %1").arg(unit), 0.9, Align::Right}, {Words::tr("Compaction %"), 1, Align::Right}, {Words::tr("Moisture %"), 0.9, Align::Right}, {Words::tr("Result"), 1.3}, {Words::tr("Record"), 1.1}}, {}, Words::tr("No test.")};
+    for (const auto& test : tests)
+        table.rows.push_back({text(test.number), localTime(test.startedAt, test.offsetMinutes), purposeWord(test.purpose) + (test.retestOfNumber.empty() ? QString() : ' ' + text(test.retestOfNumber)), stationText(test.stationFt) + ' ' + offsetText(test.offsetFt),
+                              figure(test.dry), figure(test.maximum), figure(test.compactionPct), figure(test.contentPct), stateWord(test.state), text(test.recordHash).left(8)});
+    return table;
+}
+
+QString requirementOf(const book::LotRow& lot)
+{
+    const QString low = lot.minimumPctText.empty() ? QString() : Words::tr("at least %1 %").arg(figure(lot.minimumPctText));
+    const QString high = lot.maximumPctText.empty() ? QString() : Words::tr("at most %1 %").arg(figure(lot.maximumPctText));
+    return low + (low.isEmpty() || high.isEmpty() ? QString() : QStringLiteral(", ")) + high;
+}
+
+}  // namespace
+
+Result<Document> lotSheet(const Source& source, const std::string& id)
+{
+    const book::StateQuery query(source.store);
+    const auto lots = query.lots();
+    const auto lifts = query.lifts(id);
+    const auto tests = query.tests({.lot = id, .lift = {}, .person = {}});
+    const auto sites = query.sites(id, {});
+    const auto job = query.job();
+    if (!lots || !lifts || !tests || !sites || !job)
+        return tl::unexpected(!lots ? lots.error() : !lifts ? lifts.error() : !tests ? tests.error() : !sites ? sites.error() : job.error());
+    const auto lot = std::find_if(lots->begin(), lots->end(), [&](const auto& one) { return one.id == id; });
+    if (lot == lots->end())
+        return refused("The book has no lot " + id + ".");
+    Document sheet = headed(source, *job, Words::tr("Lot %1").arg(text(lot->name)), lotRange(*lot));
+    const auto owed = std::count_if(sites->begin(), sites->end(), [](const auto& site) { return site.testId.empty(); });
+    const auto openFailures = std::count_if(tests->begin(), tests->end(), [&](const book::TestRow& test) {
+        return test.state == book::TestState::Fail && std::none_of(tests->begin(), tests->end(), [&](const auto& other) { return other.retestOf == test.id && other.state == book::TestState::Pass; });
+    });
+    sheet.blocks.push_back(Facts{{{Words::tr("Stations"), lotRange(*lot)}, {Words::tr("Compaction"), requirementOf(*lot)}, {Words::tr("Moisture window"), text(lot->windowKind) + ' ' + figure(lot->windowLowText) + ' ' + figure(lot->windowHighText)},
+                                  {Words::tr("Tests needed in a lift"), QString::number(lot->testsPerLift)}, {Words::tr("Lifts"), QString::number(lifts->size())}, {Words::tr("Tests made"), QString::number(tests->size())},
+                                  {Words::tr("Drawn sites owed"), QString::number(owed)}, {Words::tr("Failures not yet passed again"), QString::number(openFailures)}}});
+    for (auto lift = lifts->rbegin(); lift != lifts->rend(); ++lift) {
+        LotMap map{*lot, {}, {}};
+        std::copy_if(tests->begin(), tests->end(), std::back_inserter(map.tests), [&](const auto& test) { return test.lift == lift->id; });
+        std::copy_if(sites->begin(), sites->end(), std::back_inserter(map.owed), [&](const auto& site) { return site.lift == lift->id && site.testId.empty(); });
+        sheet.blocks.push_back(Heading{Words::tr("Lift %1").arg(lift->number)});
+        if (lot->beginStationFt && lot->endStationFt && *lot->endStationFt > *lot->beginStationFt && lot->leftFt.value_or(0) + lot->rightFt.value_or(0) > 0) {
+            const auto drawn = std::make_shared<LotMap>(map);
+            sheet.blocks.push_back(Drawing{96, [drawn](QPainter& p, const QRectF& box) { drawLot(p, box, *drawn); }});
+        }
+        sheet.blocks.push_back(liftTable(map.tests, densityUnit(*job)));
+    }
+    sheet.blocks.push_back(governs());
+    sheet.blocks.push_back(Signatures{{Words::tr("Technician"), Words::tr("Project engineer")}});
+    sheet.code = tests->empty() ? text(lot->hash) : text(tests->back().recordHash);
+    return sheet;
+}
+
+}  // namespace groundcount::paper
