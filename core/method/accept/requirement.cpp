@@ -1,6 +1,5 @@
 #include "method/accept/requirement.h"
 
-#include <cmath>
 #include <string>
 
 namespace groundcount::method {
@@ -9,7 +8,7 @@ namespace {
 // A value that equals its bound in exact arithmetic differs from it by a few units of 1e-14 at most.
 long long snapped(double value)
 {
-    return std::llround(value * 1e9);
+    return nearestWhole(value * 1e9);
 }
 
 }  // namespace
