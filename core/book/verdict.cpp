@@ -20,7 +20,7 @@ std::string unrounded(double value)
 
 std::string reported(double value, const std::optional<Rounding>& rounding)
 {
-    return rounding ? reportedText(value, rounding->places, rounding->tie) : unrounded(value);
+    return rounding ? reportedText(value, *rounding) : unrounded(value);
 }
 
 Body figuresOf(const TestInput& input, const EvaluationRules& rules, const Evaluation& e)

@@ -15,11 +15,13 @@ namespace {
 
 double rounded(double value, const std::optional<Rounding>& rule)
 {
-    return rule ? roundReported(value, rule->places, rule->tie) : value;
+    return rule ? roundReported(value, *rule) : value;
 }
 
-Result<void> dryDensity(const TestInput& input, Evaluation& e)
+Result<void> dryDensity(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
 {
+    if (input.otherContent && !(input.otherContent->percent() >= 0 && input.otherContent->percent() <= rules.contentMostPct))
+        return refusedValue("The water content", input.otherContent->percent(), " %", "0 to " + shownNumber(rules.contentMostPct));
     const auto dry = input.otherContent ? dryFromContent(e.wet, *input.otherContent) : dryFromGauge(e.wet, e.water);
     if (!dry)
         return tl::unexpected(dry.error());
@@ -32,9 +34,9 @@ Result<void> dryDensity(const TestInput& input, Evaluation& e)
 Result<void> reference(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
 {
     const ReferenceInput& ref = input.reference;
-    if (!(ref.maximum.kgPerM3() > 0))
-        return refused("The maximum dry density must be above 0; it is " +
-                       reportedText(inUnit(ref.maximum, rules.unit), 1, TieRule::HalfEven) + " " + unitWord(rules.unit) + ".");
+    if (!(ref.maximum.kgPerM3() >= rules.wetLeast.kgPerM3() && ref.maximum.kgPerM3() <= rules.wetMost.kgPerM3()))
+        return refused("The maximum dry density is " + shownNumber(inUnit(ref.maximum, rules.unit)) + " " + unitWord(rules.unit) + "; it must be " +
+                       shownNumber(inUnit(rules.wetLeast, rules.unit)) + " to " + shownNumber(inUnit(rules.wetMost, rules.unit)) + " " + unitWord(rules.unit) + ".");
     if (!(ref.optimum.percent() >= 0 && ref.optimum.percent() <= 100))
         return refused("The optimum water content must be 0 to 100 %; it is " +
                        reportedText(ref.optimum.percent(), 1, TieRule::HalfEven) + " %.");
@@ -90,15 +92,11 @@ Result<void> guardFigure(const char* thing, double value, const char* unit)
 
 Result<void> report(const EvaluationRules& rules, Evaluation& e)
 {
-    const std::string unit = std::string(" ") + unitWord(rules.unit);
-    for (const auto& [thing, value] : {std::pair{"The wet density", inUnit(e.wet, rules.unit)},
-                                       {"The maximum dry density", inUnit(e.maximum, rules.unit)}})
-        if (auto ok = guardFigure(thing, value, unit.c_str()); !ok)
-            return ok;
-    for (const auto& [thing, value] : {std::pair{"The water content", e.content.percent()}, {"The optimum water content", e.optimum.percent()}})
-        if (auto ok = guardFigure(thing, value, " %"); !ok)
-            return ok;
-
+    // Wet density and maximum are inside the believed range; a quotient by a sliver of dry mass still needs a guard.
+    if (auto ok = guardFigure("The water content", e.content.percent(), " %"); !ok)
+        return ok;
+    if (auto ok = guardFigure("The optimum water content", e.optimum.percent(), " %"); !ok)
+        return ok;
     e.reported.wet = rounded(inUnit(e.wet, rules.unit), rules.dry);
     e.reported.water = rounded(inUnit(e.water, rules.unit), rules.dry);
     e.reported.dry = rounded(inUnit(e.dry, rules.unit), rules.dry);
@@ -159,24 +157,21 @@ void addUncertainty(const TestInput& input, const EvaluationRules& rules, Evalua
         e.expandedUncertaintyPct = u->expandedPct;
 }
 
-}  // namespace
-
-Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules)
+Result<void> work(const TestInput& input, const EvaluationRules& rules, Evaluation& e)
 {
-    Evaluation e;
     if (auto ok = joinReadings(input, rules, e); !ok)
-        return tl::unexpected(ok.error());
+        return ok;
     const auto& trench = input.gauge.trenchMoisture;
     if (trench && std::fabs(trench->inTrench - trench->outside) * 100 > rules.trenchWarningPct * trench->outside)
         e.reasons.add(Reason::LargeTrenchOffset);
-    if (auto ok = dryDensity(input, e); !ok)
-        return tl::unexpected(ok.error());
+    if (auto ok = dryDensity(input, rules, e); !ok)
+        return ok;
     if (auto ok = reference(input, rules, e); !ok)
-        return tl::unexpected(ok.error());
+        return ok;
     if (auto ok = checkSaturation(input, rules, e); !ok)
-        return tl::unexpected(ok.error());
+        return ok;
     if (auto ok = report(rules, e); !ok)
-        return tl::unexpected(ok.error());
+        return ok;
     const bool fromRounded = rules.percentFrom == PercentFrom::RoundedDry;
     const auto compaction = percentCompaction(fromRounded ? fromUnit<DryDensity>(e.reported.dry, rules.unit) : e.dry,
                                               fromRounded ? fromUnit<DryDensity>(e.reported.maximum, rules.unit) : e.maximum);
@@ -184,11 +179,21 @@ Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules
         return tl::unexpected(compaction.error());
     e.compaction = *compaction;
     if (auto ok = guardFigure("The percent compaction", e.compaction.percent(), " %"); !ok)
-        return tl::unexpected(ok.error());
+        return ok;
     e.reported.compactionPct = rounded(e.compaction.percent(), rules.compaction);
     judge(input, rules, e);
     addUncertainty(input, rules, e);
-    return e;
+    return {};
+}
+
+}  // namespace
+
+Result<Evaluation> evaluate(const TestInput& input, const EvaluationRules& rules)
+{
+    Result<Evaluation> result;  // filled in place: an Evaluation is several cache lines
+    if (auto ok = work(input, rules, *result); !ok)
+        result = tl::unexpected(std::move(ok.error()));
+    return result;
 }
 
 }  // namespace groundcount::method

@@ -1,8 +1,10 @@
 #include "method/accept/evaluate_readings.h"
 
 #include "method/accept/second_reading.h"
+#include "method/sentence.h"
 #include "method/soil/in_place.h"
 
+#include <cmath>
 #include <string>
 #include <tuple>
 
@@ -51,9 +53,11 @@ Result<void> fromCounts(const ReadingInput& in, const GaugeInput& gauge, Reading
     return {};
 }
 
-Result<void> fromReadout(const ReadingInput& in, ReadingResult& out)
+Result<void> fromReadout(const ReadingInput& in, double contentMostPct, ReadingResult& out)
 {
     out.wetAsRead = in.wet;
+    if (in.form == ReadingForm::WaterContent && !(in.content.percent() >= 0 && in.content.percent() <= contentMostPct))
+        return refusedValue("The water content", in.content.percent(), " %", "0 to " + shownNumber(contentMostPct));
     if (!(in.wet.kgPerM3() > 0))
         return {};  // guardDensities says so in the unit that was typed
     if (in.form == ReadingForm::WaterDensity) {
@@ -67,35 +71,69 @@ Result<void> fromReadout(const ReadingInput& in, ReadingResult& out)
     return {};
 }
 
-/// The guards of section 9 in the unit that was typed: the functions below refuse the same in kg/m3.
-Result<void> guardDensities(const WetDensity& wet, const WaterDensity& water, DensityUnit unit)
+/// The guards of section 9 in the unit that was typed (the functions below refuse the same in kg/m3), and the range of
+/// wet densities that is believed at all.
+Result<void> guardDensities(const WetDensity& wet, const WaterDensity& water, const EvaluationRules& rules)
 {
     const auto shown = [&](const auto& density) {
-        return reportedText(inUnit(density, unit), 1, TieRule::HalfEven) + " " + unitWord(unit);
+        const double value = inUnit(density, rules.unit);
+        return (std::fabs(value) < 1e6 ? reportedText(value, 1, TieRule::HalfEven) : shownNumber(value)) + " " + unitWord(rules.unit);
+    };
+    const auto outOfRange = [&] {
+        return refused("The wet density is " + shown(wet) + "; it must be " + shown(rules.wetLeast) + " to " + shown(rules.wetMost) + ".");
     };
     if (!(wet.kgPerM3() > 0))
-        return refused("The wet density must be above 0 " + std::string(unitWord(unit)) + "; it is " + shown(wet) + ".");
-    if (!(water.kgPerM3() >= 0 && water.kgPerM3() < wet.kgPerM3()))
+        return outOfRange();
+    if (!(water.kgPerM3() >= 0 && water.kgPerM3() < wet.kgPerM3()))  // the likelier slip comes first
         return refused("The water density is " + shown(water) + "; it must be 0 or more and below the wet density of " +
                        shown(wet) + ". Are the two the wrong way round?");
+    if (!(wet >= rules.wetLeast && wet <= rules.wetMost))
+        return outOfRange();
     return {};
 }
 
-Result<ReadingResult> workReading(const ReadingInput& in, const GaugeInput& gauge, DensityUnit unit, Reasons& reasons)
+/// A count above what any gauge shows is a slip of typing.
+Result<void> guardCounts(const ReadingInput& in, const GaugeInput& gauge, double most)
 {
-    ReadingResult out;
-    const auto read = in.form == ReadingForm::Counts ? fromCounts(in, gauge, out, reasons) : fromReadout(in, out);
-    if (!read)
-        return tl::unexpected(read.error());
+    const auto refusedCount = [&](const char* thing, double count) {
+        return refusedValue(thing, count, "", "above 0 and at most " + reportedText(most, 0, TieRule::HalfEven));
+    };
+    for (const auto& [thing, count] : {std::pair{"The density count", in.densityCount},
+                                       {"The moisture count", in.moistureCount},
+                                       {"The density standard count", gauge.densityStandard},
+                                       {"The moisture standard count", gauge.moistureStandard}})
+        if (!(count > 0 && count <= most))
+            return refusedCount(thing, count);
+    for (const auto& trench : {gauge.trenchDensity, gauge.trenchMoisture})
+        if (trench)
+            for (const double count : {trench->inTrench, trench->outside})
+                if (!(count > 0 && count <= most))
+                    return refusedCount("A trench standard count", count);
+    return {};
+}
+
+Result<void> workReading(const ReadingInput& in, const GaugeInput& gauge, const EvaluationRules& rules, ReadingResult& out, Reasons& reasons)
+{
+    if (in.form == ReadingForm::Counts) {
+        if (auto ok = guardCounts(in, gauge, rules.countMost); !ok)
+            return ok;
+        if (auto ok = fromCounts(in, gauge, out, reasons); !ok)
+            return ok;
+    } else if (auto ok = fromReadout(in, rules.contentMostPct, out); !ok) {
+        return ok;
+    }
     out.wet = WetDensity::kgPerM3(out.wetAsRead.kgPerM3() + gauge.densityBiasKgPerM3);
-    if (auto ok = guardDensities(out.wet, out.waterAsRead, unit); !ok)
-        return tl::unexpected(ok.error());
-    const auto corrected = gauge.moistureCorrection ? dryFromGauge(out.wet, out.waterAsRead, *gauge.moistureCorrection)
-                                                    : dryFromGauge(out.wet, out.waterAsRead);
+    if (auto ok = guardDensities(out.wet, out.waterAsRead, rules); !ok)
+        return ok;
+    if (!gauge.moistureCorrection) {
+        out.water = out.waterAsRead;  // guarded just now
+        return {};
+    }
+    const auto corrected = dryFromGauge(out.wet, out.waterAsRead, *gauge.moistureCorrection);
     if (!corrected)
         return tl::unexpected(corrected.error());
     out.water = corrected->water;
-    return out;
+    return {};
 }
 
 }  // namespace
@@ -106,12 +144,8 @@ Result<void> joinReadings(const TestInput& input, const EvaluationRules& rules, 
         return refused("A test has one or two readings; " + std::to_string(input.readingCount) + " were given.");
     for (int i = 0; i < input.readingCount; ++i) {
         const auto n = static_cast<std::size_t>(i);
-        const auto one = workReading(input.readings[n], input.gauge, rules.unit, e.reasons);
-        if (!one)
-            return input.readingCount == 1
-                       ? Result<void>(tl::unexpected(one.error()))
-                       : Result<void>(refused("Reading " + std::to_string(i + 1) + ": " + one.error().what));
-        e.readings[n] = *one;
+        if (auto one = workReading(input.readings[n], input.gauge, rules, e.readings[n], e.reasons); !one)
+            return input.readingCount == 1 ? one : Result<void>(refused("Reading " + std::to_string(i + 1) + ": " + one.error().what));
     }
     e.readingCount = input.readingCount;
     e.wet = e.readings[0].wet;

@@ -1,6 +1,8 @@
 #include "method/accept/evaluation_rules.h"
 
+#include <algorithm>
 #include <string>
+#include <utility>
 
 namespace groundcount::method {
 namespace {
@@ -9,8 +11,13 @@ std::optional<Rounding> roundingOf(const std::string& word)
 {
     if (word == "none")
         return std::nullopt;
-    Rounding r;
-    r.places = word.starts_with("0.01") ? 2 : word.starts_with("0.1") ? 1 : 0;
+    constexpr std::pair<std::string_view, Rounding> kUnits[] = {
+        {"50", {-1, TieRule::HalfEven, 5}}, {"10", {-1, TieRule::HalfEven, 1}},  {"5", {0, TieRule::HalfEven, 5}},
+        {"1", {0, TieRule::HalfEven, 1}},   {"0.5", {1, TieRule::HalfEven, 5}},  {"0.1", {1, TieRule::HalfEven, 1}},
+        {"0.05", {2, TieRule::HalfEven, 5}}, {"0.01", {2, TieRule::HalfEven, 1}}};
+    const auto unit = std::string_view(word).substr(0, word.find(' '));
+    const auto* const found = std::find_if(std::begin(kUnits), std::end(kUnits), [&](const auto& u) { return u.first == unit; });
+    Rounding r = found == std::end(kUnits) ? Rounding{} : found->second;
     r.tie = word.ends_with("half up") ? TieRule::HalfUp : TieRule::HalfEven;
     return r;
 }
@@ -72,6 +79,17 @@ Result<EvaluationRules> evaluationRules(const RuleSet& rules)
     e.secondDensityLimit = second("count.second_density");
     e.secondMoistureLimit = second("count.second_moisture");
     e.trenchWarningPct = limit(rules, "trench.offset_warning").value.value();
+    e.wetLeast = density<WetDensity>(limit(rules, "range.wet_density_least"));
+    e.wetMost = density<WetDensity>(limit(rules, "range.wet_density_most"));
+    e.countMost = limit(rules, "range.count_most").value.value();
+    e.contentMostPct = limit(rules, "range.water_content_most").value.value();
+    for (const auto& [most, what] : {std::pair{inUnit(e.wetMost, e.unit), "range.wet_density_most"},
+                                     {e.countMost, "range.count_most"},
+                                     {e.contentMostPct, "range.water_content_most"}})
+        if (!(most > 0 && most <= 1e7))  // beyond it no report holds the figure, see roundReported
+            return refused(std::string("Rule set \"") + rules.name + "\": limit \"" + what + "\" must be above 0 and at most 10000000.");
+    if (!(e.wetLeast < e.wetMost))
+        return refused("Rule set \"" + rules.name + "\": \"range.wet_density_least\" must be below \"range.wet_density_most\".");
     e.wetUncertainty = density<WetDensity>(limit(rules, "uncertainty.wet"));
     e.contentUncertaintyPct = limit(rules, "uncertainty.water_content").value.value();
     return e;

@@ -14,11 +14,7 @@ namespace groundcount::method {
 /// Governing unit of densities in a rule set.
 enum class DensityUnit { LbPerFt3, KgPerM3 };
 
-/// A rounding of the chain: to `places` by `tie`.
-struct Rounding {
-    int places = 1;
-    TieRule tie = TieRule::HalfEven;
-};
+using groundcount::Rounding;
 
 /// Percent compaction is taken from the unrounded or from the rounded dry density; in one published day of tests only
 /// the rounded way gives all printed percents. @source [COPPELL], [C114-15]
@@ -42,6 +38,9 @@ struct EvaluationRules {
     double secondDensityLimit = 0;   ///< percent, or density unit of the rule set
     double secondMoistureLimit = 0;  ///< percent, or density unit of the rule set
     double trenchWarningPct = 0;
+    WetDensity wetLeast, wetMost;  ///< range of a wet density or maximum that is believed, inclusive
+    double countMost = 0;          ///< highest count that is believed
+    double contentMostPct = 0;     ///< highest water content that is believed, percent
     WetDensity wetUncertainty;
     double contentUncertaintyPct = 0;
 };

@@ -29,7 +29,21 @@ const std::vector<RuleKey>& limitKeys()
         {"water.density", "density of water", "lb/ft3|kg/m3"},
         {"uncertainty.wet", "standard uncertainty of a wet density", "lb/ft3|kg/m3"},
         {"uncertainty.water_content", "standard uncertainty of a water content", "%"},
+        {"range.wet_density_least", "lowest wet density and maximum dry density that is believed", "lb/ft3|kg/m3"},
+        {"range.wet_density_most", "highest wet density and maximum dry density that is believed", "lb/ft3|kg/m3"},
+        {"range.water_content_most", "highest water content that is believed", "%"},
+        {"range.count_most", "highest count that is believed", "counts"},
+        {"standard.age", "age of the standard count at the test, at most", "h"},
+        {"offset.moisture_samples", "places behind a moisture correction, at least", "places"},
+        {"offset.moisture_sd", "standard deviation of oven minus gauge behind a moisture correction, at most", "%"},
+        {"offset.bias_pairs", "places behind a density bias, at least", "places"},
+        {"offset.bias_sd", "standard deviation of reference minus gauge behind a density bias, at most", "lb/ft3|kg/m3"},
+        {"offset.days", "age of a moisture correction or density bias that states no expiry, at most", "d"},
         {"place.fixes", "position fixes averaged", "fixes"},
+        {"retest.distance", "retest from the failing test, at most", "ft|m"},
+        {"place.accuracy", "two-sigma radius of a position, at most", "ft|m"},
+        {"lot.moving_mean", "results in a moving mean", "tests"},
+        {"lot.outlier_level", "significance level of the outlier test, two-sided", "%"},
     };
     return keys;
 }
@@ -54,7 +68,8 @@ const std::vector<RuleKey>& optionalLimitKeys()
 const std::vector<RuleKey>& choiceKeys()
 {
     static constexpr std::string_view kRounding =
-        "none|1 half even|1 half up|0.1 half even|0.1 half up|0.01 half even|0.01 half up";
+        "none|1 half even|1 half up|0.1 half even|0.1 half up|0.01 half even|0.01 half up|0.05 half even|0.05 half up|"
+        "0.5 half even|0.5 half up|5 half even|5 half up|10 half even|10 half up|50 half even|50 half up";
     static const std::vector<RuleKey> keys = {
         {"round.dry_density", "rounding of the dry density", kRounding},
         {"round.maximum", "rounding of the maximum dry density", kRounding},
@@ -67,8 +82,15 @@ const std::vector<RuleKey>& choiceKeys()
         {"coarse.sample", "a test waits for its check sample", "always|when coarse particles are present|never"},
         {"second_reading", "a second reading is taken", "always|when asked|never"},
         {"second_reading.kind", "limits of the second reading are", "absolute|percent of the first"},
-        {"standard.rule", "standard counts are judged by", "percent|two-step|statistical|decay band"},
+        {"offset.approval", "a name that approved a moisture correction or density bias is", "not needed|needed"},
+        {"standard.rule", "standard counts are judged by", "percent"},
         {"standard.too_few", "with too few earlier standard counts use the", "mean of those there are|refuse"},
+        {"lot.retested", "a failed random test that was closed by a retest counts as", "the passing retest|the failed test|nothing"},
+        {"pwl.table", "percent within limits is read", "exact|next higher whole|nearest whole"},
+        {"pwl.mean", "rounding of the mean before the quality index", "none|0.1|0.01|0.001|0.0001"},
+        {"pwl.sd", "rounding of the standard deviation before the quality index", "none|0.1|0.01|0.001|0.0001"},
+        {"pwl.q", "rounding of the quality index before the table", "none|0.1|0.01|0.001|0.0001"},
+        {"pwl.tie", "a tie in that chain goes", "half even|half up"},
     };
     return keys;
 }

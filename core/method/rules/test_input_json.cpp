@@ -255,8 +255,8 @@ std::string evaluationToJson(const EvaluationRequest& request, const EvaluationR
 {
     nlohmann::ordered_json j;
     const auto unrounded = [](double v) { return reportedText(v, 6, TieRule::HalfEven); };
-    const auto reported = [](double v, const std::optional<Rounding>& r) {
-        return reportedText(v, r ? r->places : 6, TieRule::HalfEven);
+    const auto reported = [&](double v, const std::optional<Rounding>& r) {
+        return r ? reportedText(v, *r) : unrounded(v);
     };
     j["verdict"] = word(e.outcome);
     j["sentence"] = verdictSentence(request.input, e);

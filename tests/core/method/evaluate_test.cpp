@@ -93,6 +93,43 @@ private slots:
         QCOMPARE(e->outcome, Outcome::Pass);
     }
 
+    void figuresBeyondBeliefAreRefusedWithTheRange()
+    {
+        refuses(readout(1e8, 14), "wet density is 1e+08 lb/ft3; it must be 20.0 lb/ft3 to 250.0 lb/ft3");
+        refuses(readout(19.9, 14), "wet density is 19.9 lb/ft3; it must be 20.0");
+        refuses(readout(250.1, 14), "wet density is 250.1 lb/ft3");
+        refuses(readout(120, 1000.5), "water content is 1000.5 %; it must be 0 to 1000");
+        TestInput oven = readout(120, 14);
+        oven.otherContent = WaterContent::percent(2000);
+        refuses(oven, "water content is 2000 %");
+        refuses(counted(1000001, 146), "density count is 1e+06; it must be above 0 and at most 1000000");
+        refuses(counted(3010, 0), "moisture count is 0");
+        refuses(counted(3010, std::nan("")), "moisture count is missing");
+        TestInput standard = counted(3010, 146);
+        standard.gauge.moistureStandard = 1e9;
+        refuses(standard, "moisture standard count is 1e+09");
+        TestInput trench = counted(3010, 146);
+        trench.gauge.trenchMoisture = TrenchCounts{2e6, 671};
+        refuses(trench, "trench standard count is 2e+06");
+        TestInput maximum = counted(3010, 146);
+        maximum.reference.maximum = DryDensity::lbPerFt3(1186);
+        refuses(maximum, "maximum dry density is 1186 lb/ft3; it must be 20 to 250 lb/ft3");
+        QVERIFY(evaluate(readout(250, 14), neutral()));
+    }
+
+    void percentsAreReportedToMultiplesWhereTheRulesSaySo()
+    {
+        const auto rules = evaluationRules(changed("round.percent_compaction", "0.5 half even")).value();
+        const auto e = evaluate(readout(128.1, 14), rules);  // 100 x 112.368/118.6 = 94.746
+        QVERIFY(e);
+        QCOMPARE(e->reported.compactionPct, 94.5);
+        QCOMPARE(e->outcome, Outcome::Fail);
+        const auto whole = evaluationRules(changed("round.percent_compaction", "5 half up")).value();
+        QCOMPARE(evaluate(readout(128.1, 14), whole)->reported.compactionPct, 95.0);
+        const auto tens = evaluationRules(changed("round.dry_density", "10 half even")).value();
+        QCOMPARE(evaluate(readout(128.1, 14), tens)->reported.dry, 110.0);
+    }
+
     void aTieIsSettledByTheDecimalNotByTheDouble()
     {
         QCOMPARE(roundReported(94.85, 1, TieRule::HalfEven), 94.8);
@@ -190,15 +227,15 @@ private slots:
     void refusesBadInputWithASentence()
     {
         refuses(counted(0, 146), "0");
-        refuses(counted(3010, 0), "Moisture");
+        refuses(counted(3010, 0), "moisture count is 0");
         refuses(counted(std::nan(""), 146), "ensity");
-        refuses(counted(1e9, 146), "ratio");
+        refuses(counted(1e6, 146), "Count ratio plus C");
         TestInput noCurve = counted(3010, 146);
         noCurve.gauge.densityCurve.reset();
         refuses(noCurve, "no calibration");
         TestInput wet = readout(120, 12);
         wet.readings[0] = {ReadingForm::WaterDensity, 0, 0, WetDensity::lbPerFt3(14.5), WaterDensity::lbPerFt3(120), {}};
-        refuses(wet, "14.5");
+        refuses(wet, "wrong way round");
         TestInput masses = readout(130, 12);
         masses.sample = SampleInput{410, 3120, SplitSieve::No4};
         refuses(masses, "wrong way round");
@@ -212,7 +249,7 @@ private slots:
         refuses(readout(1e12, 12), "wet density is 1e+12 lb/ft3");
         TestInput tiny = readout(130, 12);
         tiny.reference.maximum = DryDensity::lbPerFt3(1e-10);
-        refuses(tiny, "percent compaction");
+        refuses(tiny, "maximum dry density is 1e-10 lb/ft3");
         TestInput huge = readout(130, 12);
         huge.reference.maximum = DryDensity::lbPerFt3(1e30);
         refuses(huge, "maximum dry density");

@@ -69,6 +69,16 @@ private slots:
         QVERIFY(e.error().what.find("count.seconds") != std::string::npos);
     }
 
+    void aRangeThatHoldsNothingIsRefused()
+    {
+        RuleSet rules = neutralRules();
+        rules.limits["range.wet_density_least"].value = *groundcount::Decimal::parse("250");
+        QVERIFY(!evaluationRules(rules));
+        rules = neutralRules();
+        rules.limits["range.count_most"].value = *groundcount::Decimal::parse("10000001");
+        QVERIFY(!evaluationRules(rules));
+    }
+
     void percentLimitWithAbsoluteRuleIsRefused()
     {
         RuleSet rules = neutralRules();
