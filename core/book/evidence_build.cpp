@@ -1,5 +1,6 @@
 #include "book/canonical.h"
 #include "book/evidence.h"
+#include "book/evidence_offsets.h"
 #include "book/kinds.h"
 #include "book/seal.h"
 #include "method/decimal.h"
@@ -14,12 +15,6 @@ namespace {
 
 using namespace method;
 
-double numberOf(const std::string& text)
-{
-    const auto decimal = Decimal::parse(text);
-    return decimal ? decimal->value() : 0;
-}
-
 template <class Density>
 Density densityOf(const WithUnit& value)
 {
@@ -30,12 +25,6 @@ Density densityOf(const WithUnit& value)
 double perKgPerM3(const WithUnit& value)
 {
     return value.unit == "per_kg_m3" ? numberOf(value.text) : numberOf(value.text) / kKgPerM3PerLbPerFt3;
-}
-
-/// A density difference, in kg/m3.
-double differenceOf(const WithUnit& value)
-{
-    return value.unit == "kg_m3" ? numberOf(value.text) : numberOf(value.text) * kKgPerM3PerLbPerFt3;
 }
 
 double gramsOf(const WithUnit& value)
@@ -97,6 +86,21 @@ Result<void> hazardsSettled(const Chosen& chosen)
     return {};
 }
 
+/// The trench offset is a difference of counts: a density that the gauge worked out itself cannot be corrected by it.
+Result<void> trenchIsCorrected(const Chosen& chosen, const TestInput& input)
+{
+    const Record* clearance = chosen.one("clearance");
+    if (!clearance)
+        return {};
+    for (const Body& hazard : clearance->body.at("hazards"))
+        if (textAt(hazard, "remedy") == "trench correction" && textAt(hazard, "override_reason").empty())
+            for (int i = 0; i < input.readingCount; ++i)
+                if (input.readings[static_cast<std::size_t>(i)].form != ReadingForm::Counts)
+                    return refused("Reading " + std::to_string(i + 1) + " gives densities, but the clearance asks for a trench correction, "
+                                   "which works on counts; seal counts, move the test, or override the clearance with a reason.");
+    return {};
+}
+
 Result<void> readPapers(const Chosen& chosen, const Body& reading, GaugeInput& gauge)
 {
     const Record* standard = chosen.one("standard-count");
@@ -133,34 +137,6 @@ Result<void> readPapers(const Chosen& chosen, const Body& reading, GaugeInput& g
     water.rangeLow = densityOf<WaterDensity>(withUnit(w, "range_low", Unit::Density));
     water.rangeHigh = densityOf<WaterDensity>(withUnit(w, "range_high", Unit::Density));
     gauge.waterCurve = water;
-    return {};
-}
-
-Result<void> readOffsets(const Chosen& chosen, GaugeInput& gauge)
-{
-    for (const Record* offset : chosen.each("offset")) {
-        const Body& b = offset->body;
-        const std::string kind = textAt(b, "offset_kind");
-        if (kind == "trench") {
-            gauge.trenchMoisture = TrenchCounts{numberOf(textAt(b, "moisture_standard_in_trench")),
-                                                numberOf(textAt(b, "moisture_standard_outside"))};
-            if (b.contains("density_standard_in_trench") && b.contains("density_standard_outside"))
-                gauge.trenchDensity = TrenchCounts{numberOf(textAt(b, "density_standard_in_trench")),
-                                                   numberOf(textAt(b, "density_standard_outside"))};
-        } else if (kind == "density bias") {
-            gauge.densityBiasKgPerM3 = differenceOf(withUnit(b, "bias", Unit::Density));
-        } else {
-            const auto variant = moistureVariantFrom(textAt(b, "variant"));
-            if (!variant)
-                return tl::unexpected(variant.error());
-            MoistureCorrection correction{*variant, numberOf(textAt(b, "factor"))};
-            if (*variant == MoistureVariant::DryBasis || *variant == MoistureVariant::WetBasis)
-                correction.factor /= 1000;  // sealed per mille, as it is shown
-            if (*variant == MoistureVariant::MassOffset)
-                correction.factor = differenceOf(withUnit(b, "factor", Unit::Density));
-            gauge.moistureCorrection = correction;
-        }
-    }
     return {};
 }
 
@@ -259,14 +235,16 @@ Result<Evidence> evidenceFrom(const std::vector<Record>& records)
     for (const auto step : {readReadings, readSample, readReference})
         if (auto read = step(chosen, evidence.input); !read)
             return tl::unexpected(read.error());
-    if (auto offsets = readOffsets(chosen, evidence.input.gauge); !offsets)
-        return tl::unexpected(offsets.error());
     evidence.input.standing = isOverridden(chosen) ? Standing::Overridden : Standing::Regular;
     const auto text = canonicalText(chosen.one("rule-set")->body.at("rules"));
     auto rules = text ? ruleSetFromJson(*text) : Result<RuleSet>(tl::unexpected(text.error()));
     if (!rules)
         return tl::unexpected(rules.error());
     evidence.rules = std::move(*rules);
+    if (auto settled = trenchIsCorrected(chosen, evidence.input); !settled)
+        return tl::unexpected(settled.error());
+    if (auto offsets = readOffsets(chosen.each("offset"), evidence.rules, evidence.input.gauge); !offsets)
+        return tl::unexpected(offsets.error());
     evidence.test = chosen.one("test-site")->subject;
     evidence.ruleSet = chosen.one("rule-set")->hash;
     evidence.material = textAt(chosen.one("lot")->body, "material");

@@ -1,35 +1,18 @@
 #include "book/evidence.h"
+#include "book/evidence_offsets.h"
 #include "book/kinds.h"
 #include "book/live.h"
+#include "book/local_time.h"
 #include "book/row_reader.h"
 #include "book/seal.h"
 #include "book/state_query.h"
+#include "method/decimal.h"
 
-#include <chrono>
 #include <map>
 
 namespace groundcount::book {
 
 namespace {
-
-/// Seconds since 1970 of "YYYY-MM-DDTHH:MM:SS.mmmZ".
-std::int64_t secondsOf(const std::string& at)
-{
-    using namespace std::chrono;
-    const auto part = [&](std::size_t from, std::size_t size) { return std::stoi(at.substr(from, size)); };
-    const sys_days day = year(part(0, 4)) / month(static_cast<unsigned>(part(5, 2))) / std::chrono::day(static_cast<unsigned>(part(8, 2)));
-    return day.time_since_epoch().count() * std::int64_t{86400} + part(11, 2) * 3600 + part(14, 2) * 60 + part(17, 2);
-}
-
-std::string localDay(const Record& record)
-{
-    using namespace std::chrono;
-    const std::int64_t local = secondsOf(record.at) + record.offsetMinutes * std::int64_t{60};
-    const year_month_day day{floor<days>(sys_seconds{seconds{local}})};
-    char text[48];
-    std::snprintf(text, sizeof text, "%04d-%02u-%02u", static_cast<int>(day.year()), static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
-    return text;
-}
 
 /// Reads whole subjects once and gives their live records.
 class Subjects {
@@ -83,7 +66,7 @@ public:
 
     Result<std::vector<Record>> all()
     {
-        for (const auto part : {&Gathering::ownRecords, &Gathering::ground, &Gathering::papers, &Gathering::offsets, &Gathering::ruleSet})
+        for (const auto part : {&Gathering::ownRecords, &Gathering::ground, &Gathering::ruleSet, &Gathering::papers, &Gathering::offsets})
             if (auto done = (this->*part)(); !done)
                 return tl::unexpected(done.error());
         return m_records;
@@ -101,7 +84,8 @@ private:
         if ((*live)->isVoid())
             return refused("The test " + textAt(site->body, "number") + " is void and gets no verdict.");
         m_site = *site;
-        m_day = localDay((*live)->root(*site));
+        m_day = localDay((*live)->root(*site).at, (*live)->root(*site).offsetMinutes);
+        m_testedAt = (*live)->root(*site).at;  // an amendment of the site does not make the test later
         m_records.push_back(*site);
         for (const char* kind : {"clearance", "seating", "sample"})
             if (const Record* r = (*live)->latest(kind))
@@ -148,10 +132,13 @@ private:
             return tl::unexpected(standard.error());
         if (textAt((*standard)->body, "gauge") != gauge)
             return refused("The standard count must be of the test's gauge; it is of another one.");
-        const std::int64_t age = secondsOf(m_site.at) - secondsOf((*standard)->at);
-        constexpr std::int64_t kDay = 86400;  // taken daily: common practice, no source
-        if (age > kDay && textAt(m_site.body, "gauge_override_reason").empty())
-            return refused("The standard count must be of the day of the test; it is " + std::to_string(age / 3600) + " hours older.");
+        const std::int64_t age = millisecondsOf(m_testedAt) - millisecondsOf((*standard)->at);
+        const auto most = limitOf(m_rules.body, "standard.age");
+        if (!most)
+            return tl::unexpected(most.error());
+        if (static_cast<double>(age) > *most * 3600000 && !isOverridden())
+            return refused("The standard count must be of the day of the test; it is " + std::to_string(age / 3600000) + " hours older, at most " +
+                           reportedText(*most, 0, TieRule::HalfEven) + " are allowed.");
         m_records.push_back(**standard);
         const auto ids = readAll<std::string>(m_store.database(),
             "SELECT id FROM calibration_row WHERE gauge = ?1 AND on_date <= ?2 ORDER BY on_date DESC, hash DESC LIMIT 1",
@@ -164,7 +151,7 @@ private:
         if (!calibration)
             return tl::unexpected(calibration.error());
         const std::string expires = textAt((*calibration)->body, "expires");
-        if (!expires.empty() && expires < m_day && textAt(m_site.body, "gauge_override_reason").empty())
+        if (!expires.empty() && expires < m_day && !isOverridden())
             return refused("The gauge's calibration must be in force on " + m_day + "; it expired on " + expires + ".");
         m_records.push_back(**calibration);
         return {};
@@ -176,7 +163,7 @@ private:
             std::string id, kind;
         };
         const auto rows = readAll<Row>(m_store.database(),
-            "SELECT id, offset_kind FROM offset_row WHERE gauge = ?1 AND on_date <= ?2 AND (expires = '' OR expires >= ?2)"
+            "SELECT id, offset_kind FROM offset_row WHERE gauge = ?1 AND on_date <= ?2"
             " AND (material = '' OR material = ?3) AND (depth_in = '' OR CAST(depth_in AS REAL) = CAST(?4 AS REAL))"
             " ORDER BY on_date DESC, hash DESC",
             {textAt(m_site.body, "gauge"), m_day, textAt(m_lot.body, "material"), textAt(m_reading, "depth_in")},
@@ -186,14 +173,23 @@ private:
         std::map<std::string, std::string> newest;
         for (const Row& row : *rows)
             newest.emplace(row.kind, row.id);
+        const std::string noTrench = "A trench correction needs the gauge's trench offset in force on " + m_day + "; there is none.";
         if (m_trench && !newest.contains("trench"))
-            return refused("A trench correction needs the gauge's trench offset in force on " + m_day + "; there is none.");
+            return refused(noTrench);
         for (const auto& [kind, subject] : newest) {
             if (kind == "trench" && !m_trench)
                 continue;
             const auto offset = m_subjects.needed(subject, "offset");
             if (!offset)
                 return tl::unexpected(offset.error());
+            const auto last = lastDayOf((*offset)->body, m_rules.body);
+            if (!last)
+                return tl::unexpected(last.error());
+            if (*last < m_day && kind == "trench")
+                return refused(noTrench);
+            if (*last < m_day && !isOverridden())  // leaving it out in silence would report an uncorrected figure
+                return refused("The " + kind + " offset of " + textAt((*offset)->body, "on") + " must be in force on " + m_day + "; it expired on " + *last +
+                               ". Seal a new one, or void it if none is needed any more.");
             m_records.push_back(**offset);
         }
         return {};
@@ -209,15 +205,21 @@ private:
         const auto rules = m_subjects.needed(job->ruleSet, "rule-set");
         if (!rules)
             return tl::unexpected(rules.error());
-        m_records.push_back(**rules);
+        m_rules = **rules;
+        m_records.push_back(m_rules);
         return {};
     }
+
+    /// The technician goes on with a gauge whose papers do not hold, and says why: the test is information only.
+    bool isOverridden() const { return !textAt(m_site.body, "gauge_override_reason").empty(); }
 
     const Store& m_store;
     Subjects m_subjects;
     std::string m_testId;
     Record m_site;
     Record m_lot;
+    Record m_rules;
+    std::string m_testedAt;
     Body m_reading = Body::object();
     std::string m_day;
     bool m_trench = false;

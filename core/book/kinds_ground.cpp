@@ -48,6 +48,10 @@ constexpr Key kOffset[] = {
     {"place", Form::AnyText, Need::May},
     {"material", Form::Subject, Need::May},
     {"depth_in", Form::NumberFromZero, Need::May},
+    {"samples", Form::WholeAboveZero, Need::May},
+    {"sd_points", Form::NumberFromZero, Need::May},
+    {"sd", Form::NumberFromZero, Need::May, Unit::Density},
+    {"approved_by", Form::AnyText, Need::May},
 };
 
 constexpr Key kTrench[] = {

@@ -60,6 +60,9 @@ private slots:
     void cleanBookHasNoFindings();
     void verdictFollowsTheCountsByHand();
     void offsetsInForceAreUsed();
+    void weakOrExpiredOffsetsAreRefused();
+    void trenchCorrectionNeedsCounts();
+    void standardCountOlderThanTheRulesAllowIsRefused();
     void missingOrStaleEvidenceIsRefused();
     void alteredVerdictOfTheRightDeviceIsSeen();
     void droppedSwappedReplayedAndStrangersRowsAreNamed();
@@ -107,7 +110,7 @@ void AuditTest::offsetsInForceAreUsed()
     Store store = bench.make();
     const Record before = playOneTest(store);
     const auto bias = [&](int subject, const char* on, const char* expires, const char* value) {
-        return store.seal(entry("offset", subject, {{"gauge", id(kGauge)}, {"offset_kind", "density bias"}, {"on", on}, {"expires", expires}, {"bias_lb_ft3", value}}, 70)).has_value();
+        return store.seal(entry("offset", subject, {{"gauge", id(kGauge)}, {"offset_kind", "density bias"}, {"on", on}, {"expires", expires}, {"bias_lb_ft3", value}, {"samples", 6}, {"sd_lb_ft3", "1.2"}}, 70)).has_value();
     };
     QVERIFY(bias(70, "2026-05-01", "2026-06-08", "9"));   // expired the day before
     QVERIFY(bias(71, "2026-06-10", "2026-12-31", "7"));   // not yet
@@ -118,6 +121,78 @@ void AuditTest::offsetsInForceAreUsed()
     const auto wet = [](const Body& body) { return std::stod(textAt(body.at("figures").at("unrounded"), "wet_density_lb_ft3")); };
     QVERIFY(std::abs(wet(after.body) - wet(before.body) - 0.5) < 1e-7);
     QVERIFY(recompute(before, store)->agrees);  // the sealed one still names its own records
+}
+
+void AuditTest::weakOrExpiredOffsetsAreRefused()
+{
+    Bench bench;
+    Store store = bench.make();
+    playOneTest(store);
+    int subject = 70;
+    const auto refusedFor = [&](Body changes, const char* part) {
+        Body body{{"gauge", id(kGauge)}, {"offset_kind", "moisture"}, {"on", "2026-06-01"}, {"variant", "dry basis"},
+                  {"factor", "-4"}, {"samples", 5}, {"sd_points", "0.6"}};
+        for (const auto& [key, value] : changes.items())
+            value.is_null() ? void(body.erase(key)) : void(body[key] = value);
+        const int own = subject++;
+        if (!store.seal(entry("offset", own, body, own)))
+            return false;
+        const auto evidence = gatherEvidence(store, id(100));
+        Entry gone = entry("void", own, Body::object(), 60 + own);
+        gone.reason = "next row";
+        const bool removed = store.seal(gone).has_value();
+        return removed && !evidence && evidence.error().what.find(part) != std::string::npos;
+    };
+    QVERIFY(refusedFor({{"samples", 4}}, "rests on 4 places; at least 5"));
+    QVERIFY(refusedFor({{"samples", nullptr}}, "states no number of places"));
+    QVERIFY(refusedFor({{"sd_points", "2.1"}}, "scatters by 2.1 points; at most 2 %"));
+    QVERIFY(refusedFor({{"sd_points", nullptr}}, "states no standard deviation"));
+    QVERIFY(refusedFor({{"expires", "2026-06-08"}}, "it expired on 2026-06-08"));
+    QVERIFY(refusedFor({{"on", "2026-03-10"}}, "it expired on 2026-06-08"));  // 90 days of the rule set
+    QVERIFY(!refusedFor({{"on", "2026-03-11"}}, ""));                         // its last day is the day of the test
+    QVERIFY(!refusedFor(Body::object(), ""));
+}
+
+void AuditTest::trenchCorrectionNeedsCounts()
+{
+    Bench bench;
+    Store store = bench.make();
+    playOneTest(store);
+    const Body offset{{"gauge", id(kGauge)}, {"offset_kind", "trench"}, {"on", "2026-06-09"},
+                      {"moisture_standard_in_trench", "700"}, {"moisture_standard_outside", "684"}};
+    QVERIFY(store.seal(entry("offset", 70, offset, 66)));
+    QVERIFY(store.seal(entry("test-site", 101, siteBody("2"), 70)));
+    const Body close{{"hazards", Body::array({{{"hazard", "vertical face"}, {"known_by", "tape"}, {"required_in", "24"}, {"answer", "too close"}, {"remedy", "trench correction"}}})}};
+    QVERIFY(store.seal(entry("clearance", 101, close, 71)));
+    QVERIFY(store.seal(entry("reading", 101, readoutBody(), 72)));
+    const auto readout = gatherEvidence(store, id(101));
+    QVERIFY(!readout);
+    QVERIFY2(readout.error().what.find("works on counts") != std::string::npos, readout.error().what.c_str());
+    QVERIFY(store.seal(entry("clearance", 100, close, 73)));
+    const auto counts = gatherEvidence(store, id(100));
+    QVERIFY2(counts, counts ? "" : counts.error().what.c_str());
+    QCOMPARE(counts->input.gauge.trenchMoisture->inTrench, 700.0);
+    // without an expiry it belongs to its day: one of the day before is none
+    Entry gone = entry("void", 70, Body::object(), 74);
+    gone.reason = "other day";
+    QVERIFY(store.seal(gone));
+    Body before = offset;
+    before["on"] = "2026-06-08";
+    QVERIFY(store.seal(entry("offset", 71, before, 75)));
+    QVERIFY(!gatherEvidence(store, id(100)));
+}
+
+void AuditTest::standardCountOlderThanTheRulesAllowIsRefused()
+{
+    Bench bench;
+    Store store = bench.make();
+    playOneTest(store);
+    auto rules = groundcount::method::neutralRules();
+    rules.limits["standard.age"].value = groundcount::Decimal::parse("0").value();
+    QVERIFY(store.seal(entry("rule-set", kRules, {{"rules", readJson(groundcount::method::toJson(rules)).value()}}, 80)));
+    const auto stale = gatherEvidence(store, id(100));  // the standard count is 59 s older than the test
+    QVERIFY(!stale);
+    QVERIFY2(stale.error().what.find("of the day of the test") != std::string::npos, stale.error().what.c_str());
 }
 
 void AuditTest::missingOrStaleEvidenceIsRefused()
