@@ -21,6 +21,8 @@ public:
     /// Dry density at a water content between the first and the last point.
     /// @error Refused outside them: a curve is never drawn beyond its points
     Result<DryDensity> at(WaterContent content) const;
+    WaterContent first() const { return WaterContent::percent(m_firstPct); }
+    WaterContent last() const { return WaterContent::percent(m_lastPct); }
     /// The highest point.
     Peak highest() const { return m_highest; }
 
