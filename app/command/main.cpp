@@ -21,6 +21,8 @@ int main(int argc, char** argv)
     command::addExport(app, status);
     command::addCoverage(app, status);
     command::addCheck(app, status);
+    command::addLots(app, status);
+    command::addUnusual(app, status);
     command::addRules(app, status);
     command::addHistory(app, status);
     command::addMerge(app, status);

@@ -25,6 +25,8 @@ void addShow(CLI::App& app, int& status);
 void addExport(CLI::App& app, int& status);
 void addCoverage(CLI::App& app, int& status);
 void addCheck(CLI::App& app, int& status);
+void addLots(CLI::App& app, int& status);
+void addUnusual(CLI::App& app, int& status);
 void addRules(CLI::App& app, int& status);
 void addPlay(CLI::App& app, int& status);
 void addHistory(CLI::App& app, int& status);

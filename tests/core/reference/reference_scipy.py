@@ -2,6 +2,7 @@
 import math
 import subprocess
 import sys
+from decimal import ROUND_HALF_EVEN, Decimal
 
 try:
     import numpy as np
@@ -65,7 +66,27 @@ def moments(n):
     return MOMENTS.setdefault(n, range_moments(int(n)))
 
 
+def spread(limit, *x):
+    return np.std(x, ddof=1)
+
+
+def decimal_places(value, places):
+    return float(Decimal(f"{value:.9f}").quantize(Decimal(1).scaleb(-places), rounding=ROUND_HALF_EVEN))
+
+
+def lot_percent_chain(limit, *x):
+    mean, sd = decimal_places(np.mean(x), 1), decimal_places(spread(limit, *x), 2)
+    return percent_within(decimal_places((mean - limit) / sd, 2), len(x))
+
+
 SECOND_WAY = {
+    "programme_mean": lambda limit, *x: np.mean(x),
+    "programme_sd": spread,
+    "programme_pwl": lambda limit, *x: percent_within((np.mean(x) - limit) / spread(limit, *x), len(x)),
+    "programme_pwl_chain": lot_percent_chain,
+    "programme_outlier": lambda limit, *x: np.max(np.abs(stats.zscore(x, ddof=1))),
+    "programme_last_moving_mean": lambda limit, *x: np.convolve(x, np.full(4, 0.25), "valid")[-1],
+    "programme_chart_upper": lambda limit, *x: np.mean(x) + 2.66 * np.mean(np.abs(np.diff(x))),
     "percent_within": percent_within,
     "quality_index": quality_index,
     "normal_index": lambda percent: stats.norm.ppf(percent / 100),

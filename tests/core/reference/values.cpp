@@ -1,16 +1,21 @@
 // groundcount_values distributions|geodesics: what core computes, one value a line, "name<TAB>arguments...<TAB>value", for a
 // general-purpose library to compute again (reference_scipy.py, reference_geodsolve.py).
+#include "book/lot_statistics.h"
 #include "gis/geodesy.h"
 #include "method/accept/control_chart.h"
 #include "method/accept/distributions.h"
 #include "method/accept/outlier.h"
 #include "method/accept/pwl.h"
 #include "method/gauge/stability.h"
+#include "method/rules/rule_set.h"
 
+#include <cmath>
 #include <cstdio>
 #include <cstring>
 #include <initializer_list>
 #include <random>
+#include <string>
+#include <vector>
 
 using namespace groundcount;
 using namespace groundcount::method;
@@ -79,6 +84,58 @@ void chiSquareAndOutliers()
     }
 }
 
+void printList(const char* name, const std::vector<double>& arguments, double value)
+{
+    std::printf("%s", name);
+    for (const double a : arguments)
+        std::printf("\t%.17g", a);
+    std::printf("\t%.17g\n", value);
+}
+
+/// Lots of a made-up programme through the code of pages and groundbook: limit and results, then the figure.
+void programme()
+{
+    std::mt19937_64 random(20260612);
+    auto rules = neutralRules();
+    const auto exact = book::statisticsRules(rules).value();
+    rules.choices["pwl.mean"].word = "0.1";
+    rules.choices["pwl.sd"].word = "0.01";
+    rules.choices["pwl.q"].word = "0.01";
+    const auto chained = book::statisticsRules(rules).value();
+    for (int i = 0; i < 120; ++i) {
+        book::LotRow lot;
+        lot.id = "lot";
+        lot.minimumPctText = i % 2 ? "95" : "92.5";
+        std::vector<book::TestRow> tests(static_cast<std::size_t>(3 + i % 28));
+        std::vector<double> list{i % 2 ? 95 : 92.5};
+        for (std::size_t n = 0; n < tests.size(); ++n) {
+            // a sum of four evenly spread numbers: ISO C++ leaves the normal law's own algorithm open
+            double pct = 93 + (i % 7) * 0.6;
+            for (int k = 0; k < 4; ++k)
+                pct += static_cast<double>(random() >> 11) * 0x1p-53 * 1.8;
+            char text[16];
+            std::snprintf(text, sizeof text, "%.1f", pct);
+            tests[n].id = "t" + std::to_string(n);
+            tests[n].lot = "lot";
+            tests[n].state = std::stod(text) < list[0] ? book::TestState::Fail : book::TestState::Pass;
+            tests[n].compactionPct = text;
+            char at[40];
+            std::snprintf(at, sizeof at, "2026-06-09T12:%02d:00.000Z", static_cast<int>(n));
+            tests[n].startedAt = at;
+            list.push_back(std::stod(text));
+        }
+        const auto s = book::lotStatistics(lot, {}, tests, 0.3048, exact).value();
+        printList("programme_mean", list, *s.mean.value);
+        printList("programme_sd", list, s.spread.value->sd);
+        printList("programme_pwl", list, s.pwl.value->pwl);
+        printList("programme_outlier", list, s.outlier.value->g);
+        printList("programme_pwl_chain", list, book::lotStatistics(lot, {}, tests, 0.3048, chained)->pwl.value->pwl);
+        if (!s.movingMeans.empty())
+            printList("programme_last_moving_mean", list, s.movingMeans.back());
+        printList("programme_chart_upper", list, book::controlCharts(tests, "lot")->front().chart.value->values.upper);
+    }
+}
+
 /// Lines of a job's size and of the globe's, on two ellipsoids, none near the antipodes only.
 void geodesics()
 {
@@ -112,6 +169,7 @@ int main(int argc, char** argv)
         lots();
         tests();
         chiSquareAndOutliers();
+        programme();
         return 0;
     }
     if (argc == 2 && std::strcmp(argv[1], "geodesics") == 0) {

@@ -1,0 +1,91 @@
+#include "book/retest_chain.h"
+
+#include "method/limit.h"
+#include "method/site/way.h"
+
+namespace groundcount::book {
+
+namespace {
+
+std::vector<const TestRow*> pointersTo(std::span<const TestRow> tests)
+{
+    std::vector<const TestRow*> pointers;
+    pointers.reserve(tests.size());
+    for (const TestRow& t : tests)
+        pointers.push_back(&t);
+    return pointers;
+}
+
+bool hasPlace(const TestRow& t) { return t.north != 0 || t.east != 0; }
+
+}  // namespace
+
+RetestChains::RetestChains(std::span<const TestRow> tests, double metresPerGridUnit, Length farthest)
+    : RetestChains(pointersTo(tests), metresPerGridUnit, farthest)
+{
+}
+
+RetestChains::RetestChains(std::vector<const TestRow*> tests, double metresPerGridUnit, Length farthest)
+    : m_tests(std::move(tests)), m_metresPerGridUnit(metresPerGridUnit), m_farthest(farthest)
+{
+    for (const TestRow* t : m_tests) {
+        m_byId.emplace(t->id, t);
+        if (!t->retestOf.empty())
+            m_retestsOf.emplace(t->retestOf, t);
+    }
+}
+
+std::optional<Length> RetestChains::distanceToParent(const TestRow& retest) const
+{
+    const auto parent = m_byId.find(retest.retestOf);
+    if (parent == m_byId.end() || !hasPlace(retest) || !hasPlace(*parent->second))
+        return std::nullopt;
+    const auto way = method::wayTo(Length::metres((retest.north - parent->second->north) * m_metresPerGridUnit),
+                                   Length::metres((retest.east - parent->second->east) * m_metresPerGridUnit));
+    return way ? std::optional(way->distance) : std::nullopt;
+}
+
+const TestRow* RetestChains::answerTo(const TestRow& test) const
+{
+    const TestRow* answer = nullptr;
+    const auto [first, last] = m_retestsOf.equal_range(test.id);
+    for (auto it = first; it != last; ++it) {
+        const TestRow& retest = *it->second;
+        if (retest.lift != test.lift || (retest.state != TestState::Pass && retest.state != TestState::Fail))
+            continue;
+        if (const auto away = distanceToParent(retest); away && !atMost(away->metres(), m_farthest.metres()))
+            continue;
+        // the latest word counts; two at one instant are told apart by their ids
+        if (!answer || retest.startedAt > answer->startedAt || (retest.startedAt == answer->startedAt && retest.id > answer->id))
+            answer = &retest;
+    }
+    return answer;
+}
+
+bool RetestChains::isOpen(const TestRow& test) const
+{
+    return test.state == TestState::Fail && !answerTo(test);
+}
+
+const TestRow* RetestChains::closedBy(const TestRow& test) const
+{
+    const TestRow* at = &test;
+    // a retest that names itself or its own retest, from a damaged book, ends the walk
+    for (std::size_t steps = 0; at->state == TestState::Fail && steps <= m_tests.size(); ++steps) {
+        at = answerTo(*at);
+        if (!at)
+            return nullptr;
+    }
+    return at != &test && at->state == TestState::Pass ? at : nullptr;
+}
+
+std::vector<const TestRow*> RetestChains::open() const
+{
+    std::vector<const TestRow*> found;
+    for (const TestRow* t : m_tests)
+        if (isOpen(*t))
+            found.push_back(t);
+    return found;
+}
+
+}  // namespace groundcount::book
