@@ -1,5 +1,7 @@
 #include "view/count_step.h"
 
+#include "method/site/way.h"
+
 #include "method/site/clearance.h"
 #include "view/figure_text.h"
 #include "view/limit_scale.h"
@@ -230,14 +232,17 @@ void CountStep::showRing()
     const bool unsureKnown = !std::isnan(own->accuracyMetres);
     const double north = own->north - *m_facts.place->north;
     const double east = own->east - *m_facts.place->east;
-    const double away = ring.of(m_facts.book->gridLength(std::hypot(north, east)));
+    const auto way = method::wayTo(m_facts.book->gridLength(north), m_facts.book->gridLength(east));
+    if (!way)
+        return;
+    const double away = ring.of(way->distance);
     const double unsure = ring.of(Length::metres(own->accuracyMetres + m_facts.place->accuracyMetres));
     const auto answer = method::judgeClearance(ring.lengthOf(away), ring.lengthOf(unsure), ring.length(), ring.inclusive ? method::Inclusive::Yes : method::Inclusive::No);
     m_ringDistance = figureText(away, 0);
     m_ringSpread = unsureKnown ? QStringLiteral("±") + figureText(unsure, 0) : QString();
     m_distanceInRings = away / ring.value;
     m_accuracyInRings = unsure / ring.value;
-    m_ringBearing = std::atan2(east, north) * 180.0 / 3.14159265358979323846;
+    m_ringBearing = way->bearingDeg;
     if (!answer || *answer == method::ClearanceAnswer::CannotTell)
         return;
     const bool outside = *answer == method::ClearanceAnswer::Clear;

@@ -1,5 +1,6 @@
 #include "view/day_view.h"
 
+#include "method/site/way.h"
 #include "view/figure_text.h"
 #include "view/kit_form.h"
 #include "view/limit_scale.h"
@@ -13,18 +14,12 @@ namespace {
 
 enum Role { Label = Qt::UserRole, Figure, Deviation, MarkRole, LowLimit, HighLimit, Value };
 
-struct Bearing {
-    double feet = 0;
-    double degrees = 0;
-};
-
-std::optional<Bearing> towards(const std::optional<OwnPlace>& own, const book::SiteRow& site, double metresPerUnit)
+std::optional<method::Way> towards(const std::optional<OwnPlace>& own, const book::SiteRow& site, double metresPerUnit)
 {
     if (!own)
         return std::nullopt;
-    const double east = (site.east - own->east) * metresPerUnit;
-    const double north = (site.north - own->north) * metresPerUnit;
-    return Bearing{Length::metres(std::hypot(east, north)).feet(), std::fmod(std::atan2(east, north) * 180 / M_PI + 360, 360)};
+    const auto way = method::wayTo(Length::metres((site.north - own->north) * metresPerUnit), Length::metres((site.east - own->east) * metresPerUnit));
+    return way ? std::optional(*way) : std::nullopt;
 }
 
 CountLine countLine(const QString& label, double count, const std::optional<double>& deviationPct, double limitPct, const std::optional<double>& mean)
@@ -179,7 +174,7 @@ void DayView::refreshOwed()
     const auto& all = m_session->snapshot();
     struct Owed {
         const book::SiteRow* site;
-        std::optional<Bearing> way;
+        std::optional<method::Way> way;
     };
     std::vector<Owed> owed;
     std::size_t drawn = 0;
@@ -206,7 +201,7 @@ void DayView::refreshOwed()
         owed.insert(owed.end(), open.begin(), open.end());
     }
     std::stable_sort(owed.begin(), owed.end(), [](const Owed& a, const Owed& b) {
-        return a.way && b.way ? a.way->feet < b.way->feet : a.site->stationFt < b.site->stationFt;
+        return a.way && b.way ? a.way->distance < b.way->distance : a.site->stationFt < b.site->stationFt;
     });
     std::vector<Row> rows;
     for (const auto& [site, way] : owed) {
@@ -220,11 +215,11 @@ void DayView::refreshOwed()
         row.second = tr("Site %1, lot %2, lift %3").arg(site->number).arg(QString::fromStdString(lot == all.lots.end() ? "" : lot->name))
                          .arg(lift == all.lifts.end() ? 0 : lift->number);
         if (way) {
-            row.figure = figureText(way->feet, 0);
+            row.figure = figureText(way->distance.feet(), 0);
             row.unit = QStringLiteral("ft");
-            row.word = compassWord(way->degrees);
+            row.word = compassWord(way->bearingDeg);
             row.hasBearing = true;
-            row.bearing = way->degrees;
+            row.bearing = way->bearingDeg;
         }
         rows.push_back(std::move(row));
     }

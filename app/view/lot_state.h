@@ -16,9 +16,7 @@ struct LiftState {
     std::vector<const book::TestRow*> openFailures;
 };
 
-/// A failure is open until a retest of it, or of a retest in its chain, passes at the same lot and lift.
-bool isOpenFailure(const book::TestRow& test, const std::vector<book::TestRow>& tests);
-
+/// Open failures are those of book::RetestChains within the rule set's distance.
 LiftState liftState(const Snapshot& all, const book::LotRow& lot, const book::LiftRow& lift);
 /// Lifts of a lot, newest first.
 std::vector<const book::LiftRow*> liftsOf(const Snapshot& all, const book::LotRow& lot);

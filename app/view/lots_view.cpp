@@ -167,7 +167,7 @@ void LotsView::refreshLot(const book::LotRow& lot)
         };
         for (const auto* test : state.tests) {
             // A failure settled by its retest gives way to the retest; both stay in the list below.
-            if (test->state != book::TestState::Fail || isOpenFailure(*test, all.tests))
+            if (test->state != book::TestState::Fail || std::find(state.openFailures.begin(), state.openFailures.end(), test) != state.openFailures.end())
                 put(test->stationFt, test->id, markOf(test->state));
             tests.push_back(testRow(*test));
         }

@@ -1,5 +1,7 @@
 #include "view/session.h"
 
+#include "book/lot_statistics.h"
+
 #include "book/keys.h"
 #include "book/state_query.h"
 #include "book/store.h"
@@ -249,6 +251,10 @@ void Session::refreshGround(std::string& trouble)
                 keep(rules.error());
         }
     }
+    if (auto rules = book::statisticsRules(m_ruleSet))
+        m_snapshot.retestDistance = rules->retestDistance;
+    else
+        keep(rules.error());
     if (auto rules = method::evaluationRules(m_ruleSet))
         m_rules = *rules;
     else

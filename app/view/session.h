@@ -50,6 +50,7 @@ struct Snapshot {
     std::vector<book::ProctorRow> proctors;
     std::vector<book::PersonRow> people;
     std::vector<book::ObstacleRow> obstacles;
+    Length retestDistance;  ///< of the rule set: a retest closes a failure no farther away
 };
 
 /// The open book with what every page needs from it: clock, person, gauge in use, rule set, alignment, coordinate system

@@ -1,5 +1,7 @@
 #include "view/verdict_step.h"
 
+#include "method/site/way.h"
+
 #include "view/figure_text.h"
 
 #include <algorithm>
@@ -175,18 +177,17 @@ void VerdictStep::addNextSite()
     if (!m_facts.place || !m_facts.place->north)
         return;
     std::optional<book::SiteRow> next;
-    double nearest = std::numeric_limits<double>::infinity();
+    std::optional<method::Way> nearest;
     for (const auto& site : m_facts.book->sites()) {
-        const double away = std::hypot(site.north - *m_facts.place->north, site.east - *m_facts.place->east);
-        if (site.testId.empty() && away < nearest) {
-            nearest = away;
+        const auto way = method::wayTo(m_facts.book->gridLength(site.north - *m_facts.place->north), m_facts.book->gridLength(site.east - *m_facts.place->east));
+        if (site.testId.empty() && way && (!nearest || way->distance < nearest->distance)) {
+            nearest = *way;
             next = site;
         }
     }
     if (!next)
         return addNext(tr("No drawn site is owed any more"), {});
-    const double bearing = std::atan2(next->east - *m_facts.place->east, next->north - *m_facts.place->north) * 180.0 / 3.14159265358979323846;
-    addNext(tr("Go to site %1").arg(next->number), tr("%1 ft %2, %3").arg(figureText(m_facts.book->gridLength(nearest).feet(), 0), compassWord(bearing), stationOffsetText(next->stationFt, next->offsetFt)));
+    addNext(tr("Go to site %1").arg(next->number), tr("%1 ft %2, %3").arg(figureText(nearest->distance.feet(), 0), compassWord(nearest->bearingDeg), stationOffsetText(next->stationFt, next->offsetFt)));
 }
 
 Result<std::vector<book::Entry>> VerdictStep::entries() const
