@@ -27,6 +27,8 @@ int main(int argc, char** argv)
     command::addHistory(app, status);
     command::addMerge(app, status);
     command::addRebuild(app, status);
+    command::addKeys(app, status);
+    command::addRetire(app, status);
     command::addPlay(app, status);
 #ifdef GROUNDCOUNT_PAPER
     command::addSheet(app, status);

@@ -33,6 +33,8 @@ void addHistory(CLI::App& app, int& status);
 void addMerge(CLI::App& app, int& status);
 void addRebuild(CLI::App& app, int& status);
 void addSheet(CLI::App& app, int& status);  ///< only where Qt Gui was built in
+void addKeys(CLI::App& app, int& status);
+void addRetire(CLI::App& app, int& status);
 
 /// Prints the error's sentence on standard error. @return kRefused
 int refuse(const Error& error);
