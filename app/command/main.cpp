@@ -29,6 +29,10 @@ int main(int argc, char** argv)
     command::addRebuild(app, status);
     command::addKeys(app, status);
     command::addRetire(app, status);
+    command::addServer(app, status);
+    command::addAdmit(app, status);
+    command::addPush(app, status);
+    command::addPull(app, status);
     command::addPlay(app, status);
 #ifdef GROUNDCOUNT_PAPER
     command::addSheet(app, status);
