@@ -20,6 +20,8 @@ int main(int argc, char** argv)
     command::addShow(app, status);
     command::addExport(app, status);
     command::addCoverage(app, status);
+    command::addSite(app, status);
+    command::addCrs(app, status);
     command::addCheck(app, status);
     command::addLots(app, status);
     command::addUnusual(app, status);

@@ -24,6 +24,8 @@ void addEvaluate(CLI::App& app, int& status);
 void addShow(CLI::App& app, int& status);
 void addExport(CLI::App& app, int& status);
 void addCoverage(CLI::App& app, int& status);
+void addSite(CLI::App& app, int& status);
+void addCrs(CLI::App& app, int& status);
 void addCheck(CLI::App& app, int& status);
 void addLots(CLI::App& app, int& status);
 void addUnusual(CLI::App& app, int& status);
