@@ -23,6 +23,8 @@ for size in 360x640 412x915 1280x800; do
     picture lots "$size" --place lots
     picture lot "$size" --open lot:N-4
     picture kit "$size" --place kit
+    picture record "$size" --open record:26
+    picture screen "$size" --open screen
     picture verdict-pass "$size" --open test:24
     picture verdict-fail "$size" --open test:26
 done
