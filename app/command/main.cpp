@@ -25,6 +25,8 @@ int main(int argc, char** argv)
     command::addHistory(app, status);
     command::addMerge(app, status);
     command::addRebuild(app, status);
+    command::addKeys(app, status);
+    command::addRetire(app, status);
     command::addPlay(app, status);
     try {  // CLI11 reports wrong use by exceptions; core throws nothing
         app.parse(argc, argv);

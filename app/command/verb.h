@@ -30,6 +30,8 @@ void addPlay(CLI::App& app, int& status);
 void addHistory(CLI::App& app, int& status);
 void addMerge(CLI::App& app, int& status);
 void addRebuild(CLI::App& app, int& status);
+void addKeys(CLI::App& app, int& status);
+void addRetire(CLI::App& app, int& status);
 
 /// Prints the error's sentence on standard error. @return kRefused
 int refuse(const Error& error);

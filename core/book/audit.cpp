@@ -4,6 +4,8 @@
 #include "book/database.h"
 #include "book/evidence.h"
 #include "book/kinds.h"
+#include "book/parallel.h"
+#include "book/retired.h"
 #include "book/seal.h"
 #include "book/store_inner.h"
 
@@ -27,6 +29,11 @@ public:
     Result<AuditReport> run()
     {
         file();
+        auto retired = retiredKeys(m_store.database());
+        if (!retired)
+            add(Finding::Unreadable, retired.error().what);
+        else
+            m_retired = std::move(*retired);
         if (auto all = everyRecord(); !all)
             return tl::unexpected(all.error());
         chains();
@@ -63,31 +70,60 @@ private:
         auto query = m_store.database().use(std::string("SELECT row, ") + kRecordColumns + " FROM record ORDER BY row");
         if (!query)
             return tl::unexpected(query.error());
+        std::vector<Read> batch;
         for (;;) {
             const auto row = query->step();
-            if (!row) {
+            if (!row)
                 add(Finding::Unreadable, row.error().what);
+            if (!row || !*row) {
+                many(batch);
                 return {};
             }
-            if (!*row)
-                return {};
             ++m_report.records;
-            const auto record = recordOf(*query, 1);
-            if (record)
-                one(*record, query->text(12));
-            else
+            auto record = recordOf(*query, 1);
+            if (!record)
                 add(Finding::Unreadable, record.error().what);
+            else
+                batch.push_back({std::move(*record), query->text(12), {}, {}});
+            if (batch.size() == kAtOnce)
+                many(batch);
         }
     }
 
-    void one(const Record& r, const std::string& storedBody)
+    struct Read {
+        Record record;
+        std::string storedBody;
+        std::string content, form;  ///< "" or what is wrong
+    };
+    static constexpr std::size_t kAtOnce = 4096;  // some megabytes of records
+
+    void many(std::vector<Read>& batch)
     {
-        if (auto sound = verifyRecord(r); !sound)
-            add(Finding::Content, sound.error().what);
-        else if (canonicalText(r.body).value_or("") != storedBody)
-            add(Finding::Content, "The body is not stored in its canonical form: " + nameOf(r) + ".");
-        if (auto body = checkBody(r.kind, r.body); !body)
-            add(Finding::Form, body.error().what + " Record: " + nameOf(r) + ".");
+        inRanges(batch.size(), 32, [&](std::size_t from, std::size_t to) {
+            for (std::size_t i = from; i < to; ++i) {
+                Read& read = batch[i];
+                if (auto sound = verifyRecord(read.record); !sound)
+                    read.content = sound.error().what;
+                else if (canonicalText(read.record.body).value_or("") != read.storedBody)
+                    read.content = "The body is not stored in its canonical form: " + nameOf(read.record) + ".";
+                if (auto body = checkBody(read.record.kind, read.record.body); !body)
+                    read.form = body.error().what + " Record: " + nameOf(read.record) + ".";
+            }
+        });
+        for (const Read& read : batch)
+            one(read);
+        batch.clear();
+    }
+
+    void one(const Read& read)
+    {
+        const Record& r = read.record;
+        if (!read.content.empty())
+            add(Finding::Content, read.content);
+        if (!read.form.empty())
+            add(Finding::Form, read.form);
+        if (const auto retired = m_retired.find(r.device); retired != m_retired.end() && !stands(r, retired->second))
+            add(Finding::Retired, sentence(retired->second) + " Beyond it: " + nameOf(r) + ".");
         m_chains[r.device].emplace(r.seq, Link{r.hash, r.prev, nameOf(r)});
         m_known.emplace(r.hash, Known{r.kind, r.subject, nameOf(r)});
         if (!r.amends.empty())
@@ -172,6 +208,7 @@ private:
 
     const Store& m_store;
     AuditReport m_report;
+    RetiredKeys m_retired;
     std::map<std::string, std::multimap<std::int64_t, Link>> m_chains;
     std::unordered_map<std::string, Known> m_known;
     std::vector<std::pair<std::string, std::string>> m_amending;
@@ -191,6 +228,7 @@ const char* word(Finding finding)
     case Finding::Gap: return "gap";
     case Finding::Fork: return "fork";
     case Finding::Link: return "link";
+    case Finding::Retired: return "retired key";
     case Finding::Amends: return "amends";
     case Finding::Verdict: return "verdict";
     case Finding::Blob: return "content of an attachment";

@@ -14,8 +14,9 @@ enum class Finding {
     Content,          ///< envelope, hash or signature does not hold
     Form,             ///< a body breaks the form of its kind
     Gap,              ///< a running number is missing in a device's chain
-    Fork,             ///< one device has two records of one number
+    Fork,             ///< one device has two records of one number in this book: a copy was written to on its own
     Link,             ///< a record's link is not the hash of the one before it
+    Retired,          ///< sealed by a retired key beyond the number that it stands for
     Amends,           ///< amends a record that is not here or of another kind or subject
     Verdict,          ///< today's core gives another verdict, or cannot give one
     Blob,             ///< a content is missing or no longer gives its hash

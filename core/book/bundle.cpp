@@ -41,10 +41,36 @@ Result<void> flushed(const std::string& path)
     return done ? Result<void>{} : unavailable("The bundle " + path + " could not be written to the disk.");
 }
 
+nlohmann::json head(const std::string& book)
+{
+    if (book.empty())
+        return {{"bundle", "field book"}, {"format", 1}};
+    return {{"bundle", "field book"}, {"format", kBundleFormat}, {"book", book}};
+}
+
+/// The id of the book that a bundle is of, if its first text is one and it is of the book that takes it.
+Result<std::string> checkHead(const nlohmann::json& json, const Store& into)
+{
+    const auto id = json.is_object() ? json.find("book") : json.end();
+    const std::string book = json.is_object() && id != json.end() && id->is_string() ? *id->get_ptr<const std::string*>() : std::string();
+    if (json != head(book) || (!book.empty() && !isSubject(book)))
+        return refused("This file does not begin as a bundle of format 1 or 2: " + json.dump(-1, ' ', true, nlohmann::json::error_handler_t::replace).substr(0, 120));
+    const auto own = into.bookId();
+    const auto last = into.lastRow();
+    if (!own || !last)
+        return tl::unexpected(own ? last.error() : own.error());
+    if (*last > 0 && *own != book)
+        return refused("Only copies of one field book can be merged; the bundle is of the book with the id " + (book.empty() ? "none (format 1)" : book) +
+                       ", this one has " + (own->empty() ? "none (format 1)" : *own) + ". Each job is one book.");
+    return book;
+}
+
 /// What was read of a bundle and not yet taken.
 class Taker {
 public:
     explicit Taker(Store& into) : m_into(into) {}
+
+    void only(const std::string& book) { m_book = book; }
 
     Result<void> text(const nlohmann::json& json, std::size_t place)
     {
@@ -96,6 +122,8 @@ private:
         auto read = recordFromJson(json);
         if (!read)
             return no(place, read.error().what);
+        if (read->book != m_book)
+            return no(place, "it is of another field book (" + nameOf(*read) + ")");
         m_batch.push_back(std::move(*read));
         if (m_batch.size() < kAtOnce)
             return {};
@@ -119,6 +147,7 @@ private:
     }
 
     Store& m_into;
+    std::string m_book;
     std::vector<Record> m_batch;
     std::size_t m_records = 0;
     std::size_t m_blobs = 0;
@@ -131,21 +160,29 @@ private:
 Result<BundleWritten> writeBundle(const Store& store, std::ostream& out, const KeepOn& keepOn)
 {
     BundleWritten written;
-    if (auto head = put(out, {{"bundle", "field book"}, {"format", kBundleFormat}}); !head)
-        return tl::unexpected(head.error());
-    for (RecordFilter next{{}, {}, 0, kAtOnce};;) {
-        const auto batch = store.storedRecords(next);
-        if (!batch)
-            return tl::unexpected(batch.error());
-        if (batch->empty())
-            break;
-        for (const StoredRecord& one : *batch)
-            if (auto put1 = put(out, {{"record", recordJson(one.record)}}); !put1)
-                return tl::unexpected(put1.error());
-        next.afterRow = batch->back().row;
-        written.records += batch->size();
-        if (!keepOn(written.records))
-            return stoppedWriting();
+    const auto book = store.bookId();
+    if (!book)
+        return tl::unexpected(book.error());
+    if (auto begun = put(out, head(*book)); !begun)
+        return tl::unexpected(begun.error());
+    for (const char* const kind : {"retired-key", ""}) {  // retired keys first, so that the reader knows them in time
+        for (RecordFilter next{{}, kind, 0, kAtOnce};;) {
+            const auto batch = store.storedRecords(next);
+            if (!batch)
+                return tl::unexpected(batch.error());
+            if (batch->empty())
+                break;
+            for (const StoredRecord& one : *batch) {
+                if (*kind == '\0' && one.record.kind == "retired-key")
+                    continue;
+                if (auto put1 = put(out, {{"record", recordJson(one.record)}}); !put1)
+                    return tl::unexpected(put1.error());
+                ++written.records;
+            }
+            next.afterRow = batch->back().row;
+            if (!keepOn(written.records))
+                return stoppedWriting();
+        }
     }
     const auto hashes = store.blobHashes();
     if (!hashes)
@@ -207,8 +244,12 @@ Result<BundleReport> takeBundle(Store& into, std::istream& in, const KeepOn& kee
             break;
         const auto json = got == BundleTexts::Got::Text ? readJson(text) : Result<nlohmann::json>(refused("it is longer than " + std::to_string(kLongestBundleText) + " bytes"));
         if (place == 1) {
-            if (!json || *json != nlohmann::json{{"bundle", "field book"}, {"format", kBundleFormat}})
-                return refused("This file does not begin as a bundle of format 1: " + (json ? text : json.error().what).substr(0, 120));
+            if (!json)
+                return refused("This file does not begin as a bundle of format 1 or 2: " + json.error().what.substr(0, 120));
+            const auto book = checkHead(*json, into);
+            if (!book)
+                return tl::unexpected(book.error());
+            taker.only(*book);
             continue;
         }
         if (auto taken = json ? taker.text(*json, place) : taker.no(place, json.error().what); !taken)
@@ -222,7 +263,7 @@ Result<BundleReport> takeBundle(Store& into, std::istream& in, const KeepOn& kee
         }
     }
     if (texts.texts() == 0)
-        return refused("This file does not begin as a bundle of format 1; it is empty or something else.");
+        return refused("This file does not begin as a bundle of format 1 or 2; it is empty or something else.");
     if (auto settled = taker.settle(); !settled)
         return tl::unexpected(settled.error());
     if (!taker.report.stopped && !taker.report.whole)
@@ -237,6 +278,30 @@ Result<BundleReport> takeBundleFile(Store& into, const std::string& path, const 
     if (!in)
         return refused("The bundle " + path + " does not exist or cannot be read.");
     return takeBundle(into, in, keepOn);
+}
+
+Result<std::string> textOfRecord(const Record& record)
+{
+    return canonicalText({{"record", recordJson(record)}});
+}
+
+Result<std::string> textOfContent(const std::string& hash, std::string_view content)
+{
+    return canonicalText({{"blob", hash}, {"content", base64Of(content)}});
+}
+
+Result<BundleReport> takeTexts(Store& into, std::span<const std::string> texts, const std::string& book)
+{
+    Taker taker(into);
+    taker.only(book);
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+        const auto json = readJson(texts[i]);
+        if (auto taken = json ? taker.text(*json, i + 1) : taker.no(i + 1, json.error().what); !taken)
+            return tl::unexpected(taken.error());
+    }
+    if (auto settled = taker.settle(); !settled)
+        return tl::unexpected(settled.error());
+    return taker.report;
 }
 
 }  // namespace groundcount::book

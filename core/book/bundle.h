@@ -6,13 +6,15 @@
 #include <functional>
 #include <istream>
 #include <ostream>
+#include <span>
 #include <string>
+#include <string_view>
 
 /// A bundle: records and contents of a book in one file that one phone hands to another. A JSON text sequence (RFC 7464);
 /// docs/record-format.md, "The bundle". A bundle is a carrier, not a book: everything in it is verified when it is taken in.
 namespace groundcount::book {
 
-inline constexpr int kBundleFormat = 1;
+inline constexpr int kBundleFormat = 2;  ///< 1 had no book id
 /// Longest text of a bundle that is read, bytes: a content of 48 MiB in base64. A longer one is refused and passed over.
 inline constexpr std::size_t kLongestBundleText = 64U << 20U;
 
@@ -42,10 +44,19 @@ Result<BundleWritten> writeBundleFile(const Store& store, const std::string& pat
 /// Takes a bundle into a book: union, as Store::take. A text that is no JSON, has another form, or holds a record or content that
 /// does not verify is listed in `refused` with its place in the bundle and its reason; the rest is taken.
 /// A bundle that ends early is taken as far as it goes and listed as such.
-/// @error Refused when it does not begin as a bundle of this format; Unavailable when the disk does not do its part.
+/// @error Refused when it does not begin as a bundle of format 1 or 2, or is of another book; Unavailable when the disk does not do its part.
 Result<BundleReport> takeBundle(Store& into, std::istream& in, const KeepOn& keepOn);
 
 /// The same from a file. @error Refused when there is no such file.
 Result<BundleReport> takeBundleFile(Store& into, const std::string& path, const KeepOn& keepOn);
+
+/// The texts of a bundle one by one, for another carrier: a record, a content with its hash. Canonical, without marks.
+/// @error Refused when the record's body cannot be written canonically.
+Result<std::string> textOfRecord(const Record& record);
+Result<std::string> textOfContent(const std::string& hash, std::string_view content);
+
+/// Takes such texts in, each verified as in takeBundle.
+/// @param book id of the book that they must be of
+Result<BundleReport> takeTexts(Store& into, std::span<const std::string> texts, const std::string& book);
 
 }  // namespace groundcount::book

@@ -15,4 +15,11 @@ std::string blake2b256Hex(std::string_view bytes)
     return hex;
 }
 
+std::string sha256Bytes(std::string_view bytes)
+{
+    std::string digest(crypto_hash_sha256_BYTES, '\0');
+    crypto_hash_sha256(reinterpret_cast<unsigned char*>(digest.data()), reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
+    return digest;
+}
+
 }  // namespace groundcount::book

@@ -35,6 +35,12 @@ constexpr Key kPerson[] = {
     {"certificate_expires", Form::Date, Need::May},
 };
 
+constexpr Key kRetiredKey[] = {
+    {"device", Form::Hash},
+    {"last", Form::WholeFromZero},
+    {"why", Form::Text},
+};
+
 constexpr Key kGauge[] = {
     {"name", Form::Text},
     {"serial", Form::Text},
@@ -147,6 +153,7 @@ constexpr KindShape kKinds[] = {
     {"crs", kCrs, crsAcross},
     {"rule-set", kRuleSet, nullptr},
     {"person", kPerson, nullptr},
+    {"retired-key", kRetiredKey, nullptr},
     {"gauge", kGauge, nullptr},
     {"calibration", kCalibration, calibrationAcross},
     {"leak-test", kLeakTest, leakAcross},

@@ -23,9 +23,10 @@ struct Entry {
 
 /// A sealed record: an Entry with its place in the device's chain. Never updated, never deleted.
 struct Record : Entry {
+    std::string book;    ///< UUID of the book it was sealed in; empty in a book of format 1
     std::string device;  ///< Ed25519 public key, 64 hex digits
-    std::int64_t seq = 0;  ///< 1, 2, 3 ... per device
-    std::string prev;    ///< hash of the device's previous record, empty for seq 1
+    std::int64_t seq = 0;  ///< 1, 2, 3 ... per device and book
+    std::string prev;    ///< hash of the device's previous record in this book, empty for seq 1
     std::string hash;    ///< BLAKE2b-256 of canonicalText(), 64 hex digits
     std::string signature;  ///< Ed25519 by `device` over the 32 hash bytes, 128 hex digits
 };

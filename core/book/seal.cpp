@@ -50,6 +50,13 @@ Result<void> checkLink(std::int64_t seq, const std::string& prev)
     return {};
 }
 
+Result<void> checkBookId(const std::string& book)
+{
+    if (!book.empty() && !isSubject(book))
+        return wrong("book", book, "a UUID in lower case, or empty in a book of format 1");
+    return {};
+}
+
 }  // namespace
 
 bool isHash(std::string_view text)
@@ -119,19 +126,25 @@ Result<void> checkEnvelope(const Entry& entry)
 
 Result<std::string> canonicalRecord(const Record& r)
 {
-    return canonicalText(nlohmann::json{{"amends", r.amends}, {"at", r.at}, {"body", r.body}, {"by", r.by},
-                                        {"device", r.device}, {"kind", r.kind}, {"offset_minutes", r.offsetMinutes},
-                                        {"prev", r.prev}, {"reason", r.reason}, {"seq", r.seq}, {"subject", r.subject}});
+    nlohmann::json hashed = {{"amends", r.amends}, {"at", r.at}, {"body", r.body}, {"by", r.by},
+                             {"device", r.device}, {"kind", r.kind}, {"offset_minutes", r.offsetMinutes},
+                             {"prev", r.prev}, {"reason", r.reason}, {"seq", r.seq}, {"subject", r.subject}};
+    if (!r.book.empty())
+        hashed["book"] = r.book;
+    return canonicalText(hashed);
 }
 
-Result<Record> sealEntry(const Entry& entry, const DeviceKey& key, std::int64_t seq, const std::string& prev)
+Result<Record> sealEntry(const Entry& entry, const DeviceKey& key, std::int64_t seq, const std::string& prev, const std::string& book)
 {
     if (auto form = checkEnvelope(entry); !form)
         return tl::unexpected(form.error());
     if (auto link = checkLink(seq, prev); !link)
         return tl::unexpected(link.error());
+    if (auto id = checkBookId(book); !id)
+        return tl::unexpected(id.error());
     Record record;
     static_cast<Entry&>(record) = entry;
+    record.book = book;
     record.device = key.device();
     record.seq = seq;
     record.prev = prev;
@@ -146,8 +159,20 @@ Result<Record> sealEntry(const Entry& entry, const DeviceKey& key, std::int64_t 
     return record;
 }
 
+std::string bookIdOf(const Entry& entry, const std::string& device)
+{
+    std::string id = blake2b256Hex(device + " " + entry.subject + " " + entry.at).substr(0, 32);
+    id[12] = '8';  // version
+    id[16] = "89ab"[id[16] & 3];  // variant
+    for (const std::size_t dash : {8U, 13U, 18U, 23U})
+        id.insert(dash, "-");
+    return id;
+}
+
 Result<void> verifyRecord(const Record& record)
 {
+    if (auto id = checkBookId(record.book); !id)
+        return refused(id.error().what + " Record: " + nameOf(record) + ".");
     if (auto form = checkEnvelope(record); !form)
         return refused(form.error().what + " Record: " + nameOf(record) + ".");
     if (auto link = checkLink(record.seq, record.prev); !link)
@@ -164,9 +189,12 @@ Result<void> verifyRecord(const Record& record)
 
 nlohmann::json recordJson(const Record& r)
 {
-    return {{"amends", r.amends}, {"at", r.at}, {"body", r.body}, {"by", r.by}, {"device", r.device}, {"hash", r.hash},
-            {"kind", r.kind}, {"offset_minutes", r.offsetMinutes}, {"prev", r.prev}, {"reason", r.reason},
-            {"seq", r.seq}, {"signature", r.signature}, {"subject", r.subject}};
+    nlohmann::json json = {{"amends", r.amends}, {"at", r.at}, {"body", r.body}, {"by", r.by}, {"device", r.device}, {"hash", r.hash},
+                           {"kind", r.kind}, {"offset_minutes", r.offsetMinutes}, {"prev", r.prev}, {"reason", r.reason},
+                           {"seq", r.seq}, {"signature", r.signature}, {"subject", r.subject}};
+    if (!r.book.empty())
+        json["book"] = r.book;
+    return json;
 }
 
 Result<Record> recordFromJson(const nlohmann::json& json)
@@ -207,8 +235,12 @@ Result<Record> recordFromJson(const nlohmann::json& json)
     if (body == json.end() || !body->is_object())
         return refused("A record's body must be an object; it is missing or something else.");
     r.body = *body;
-    if (json.size() != 13)
-        return refused("A record has 13 members; this one has " + std::to_string(json.size()) + ".");
+    const bool hasBook = json.contains("book");
+    if (hasBook && (!text("book", r.book) || r.book.empty()))
+        return refused("A record's book must be a text that is not empty, or missing; it is something else.");
+    const std::size_t members = hasBook ? 14 : 13;
+    if (json.size() != members)
+        return refused("A record has " + std::to_string(members) + " members; this one has " + std::to_string(json.size()) + ".");
     return r;
 }
 

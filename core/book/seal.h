@@ -7,7 +7,7 @@
 /// Sealing and checking of one record. See docs/record-format.md, "A record".
 namespace groundcount::book {
 
-/// The eleven members that are hashed, in the canonical form of RFC 8785.
+/// The members that are hashed, in the canonical form of RFC 8785: eleven, and `book` when it is not empty.
 /// @error Refused when the body cannot be written canonically.
 Result<std::string> canonicalRecord(const Record& record);
 
@@ -17,15 +17,21 @@ Result<void> checkEnvelope(const Entry& entry);
 
 /// Gives an entry its place in the device's chain, its hash and its signature.
 /// @param seq 1 and up; @param prev hash of the device's record seq - 1, empty for seq 1
+/// @param book id of the book, a UUID; empty for a book of format 1
 /// @return the record; its body is equal to the entry's
 /// @error Refused when the envelope or the link breaks the form.
-Result<Record> sealEntry(const Entry& entry, const DeviceKey& key, std::int64_t seq, const std::string& prev);
+Result<Record> sealEntry(const Entry& entry, const DeviceKey& key, std::int64_t seq, const std::string& prev, const std::string& book = {});
+
+/// The id of a book that begins with `entry` sealed by `device`: the first 16 bytes of the BLAKE2b-256 of device, subject and
+/// time, written as a UUID of version 8. Subjects are random, so that two books never share it unless one is the other's copy.
+/// @source RFC 9562, section 5.8
+std::string bookIdOf(const Entry& entry, const std::string& device);
 
 /// Checks envelope, link form, hash and signature of a record.
 /// @error Refused, saying which of them does not hold and naming the record.
 Result<void> verifyRecord(const Record& record);
 
-/// A record as one JSON object with the thirteen members of docs/record-format.md, and back. Members that the format
+/// A record as one JSON object with the members of docs/record-format.md, and back. Members that the format
 /// does not know are refused: they would not be covered by the hash.
 nlohmann::json recordJson(const Record& record);
 Result<Record> recordFromJson(const nlohmann::json& json);

@@ -1,6 +1,7 @@
 #include "book/canonical.h"
 #include "book/derived.h"
 #include "book/kinds.h"
+#include "book/retired.h"
 #include "book/seal.h"
 #include "book/store_inner.h"
 
@@ -32,6 +33,7 @@ Result<Record> recordOf(const Statement& row, int first)
     r.seq = row.whole(first + 9);
     r.prev = row.text(first + 10);
     r.signature = row.text(first + 12);
+    r.book = row.text(first + 13);
     auto body = readJson(row.text(first + 11));
     if (!body)
         return refused("The body cannot be read (" + body.error().what + "): " + nameOf(r) + ".");
@@ -46,6 +48,38 @@ Result<void> Store::Inner::writable() const
     if (readOnly)
         return refused("The field book " + path + " is open for reading only.");
     return {};
+}
+
+Result<std::string> Store::Inner::bookId()
+{
+    return db.ask("SELECT id FROM book");
+}
+
+Result<void> Store::Inner::nameBook(const std::string& id)
+{
+    if (format == 1)
+        return {};
+    const auto empty = db.ask("SELECT 1 WHERE (SELECT id FROM book) = '' AND NOT EXISTS (SELECT 1 FROM record)");
+    if (!empty)
+        return tl::unexpected(empty.error());
+    if (empty->empty())
+        return {};
+    auto naming = db.use("UPDATE book SET id = ?");
+    if (!naming)
+        return tl::unexpected(naming.error());
+    const auto named = naming->bind(1, id).step();
+    return named ? Result<void>{} : tl::unexpected(named.error());
+}
+
+Result<void> Store::Inner::isGood(const std::string& device, std::int64_t seq)
+{
+    const auto retired = retiredKeys(db);
+    if (!retired)
+        return tl::unexpected(retired.error());
+    const auto own = retired->find(device);
+    if (own == retired->end() || seq <= own->second.last)
+        return {};
+    return refused("This device can no longer seal in this book. " + sentence(own->second));
 }
 
 Result<Record> Store::Inner::find(const std::string& hash)
@@ -74,22 +108,26 @@ Result<void> Store::Inner::insert(const Record& r)
     const auto body = canonicalText(r.body);
     if (!body)
         return tl::unexpected(body.error());
-    auto insertion = db.use(std::string("INSERT INTO record(") + kRecordColumns + ") VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?)");
+    auto insertion = db.use(std::string("INSERT INTO record(") + kStoredColumns + ") VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?)");
     if (!insertion)
         return tl::unexpected(insertion.error());
-    const std::string* const texts[] = {&r.hash, &r.kind, &r.subject, &r.amends, &r.reason, &r.by, &r.at};
-    for (int i = 0; i < 7; ++i)
-        insertion->bind(i + 1, *texts[i]);
-    const auto done = insertion->bind(8, std::int64_t{r.offsetMinutes}).bind(9, r.device).bind(10, r.seq).bind(11, r.prev)
-                          .bind(12, *body).bind(13, r.signature).step();
+    const std::pair<int, const std::string*> texts[] = {{0, &r.hash}, {1, &r.kind}, {2, &r.subject}, {3, &r.amends}, {4, &r.reason}, {5, &r.by},
+        {6, &r.at}, {8, &r.device}, {10, &r.prev}, {11, &*body}, {12, &r.signature}};
+    for (const auto& [column, text] : texts)
+        insertion->bind(column + 1, *text);
+    const auto done = insertion->bind(8, std::int64_t{r.offsetMinutes}).bind(10, r.seq).step();
     if (!done)
         return tl::unexpected(done.error());
-    const auto back = find(r.hash);
+    auto back = db.use(std::string("SELECT ") + kRecordColumns + " FROM record WHERE hash = ?");
     if (!back)
         return tl::unexpected(back.error());
-    if (recordJson(*back) != recordJson(r))
-        return unavailable("The disk gave back something else than was written: " + nameOf(r) + ".");
-    return verifyRecord(*back);
+    const auto row = back->bind(1, r.hash).step();
+    if (!row)
+        return tl::unexpected(row.error());
+    bool same = *row && back->whole(7) == r.offsetMinutes && back->whole(9) == r.seq && back->text(13) == r.book;
+    for (const auto& [column, text] : texts)
+        same = same && back->text(column) == *text;
+    return same ? Result<void>{} : unavailable("The disk gave back something else than was written: " + nameOf(r) + ".");
 }
 
 Result<std::vector<Record>> Store::Inner::ofSubject(const std::string& subject)
@@ -138,6 +176,9 @@ Result<Record> Store::Inner::sealOne(const Entry& entry)
             return refused("An amendment must have the kind and subject of what it amends; it is a " + entry.kind +
                            " for " + nameOf(*amended) + ".");
     }
+    const auto book = bookId();
+    if (!book)
+        return tl::unexpected(book.error());
     std::int64_t seq = 1;
     std::string prev;
     {
@@ -152,11 +193,15 @@ Result<Record> Store::Inner::sealOne(const Entry& entry)
             prev = last->text(1);
         }
     }
-    auto record = sealEntry(entry, *key, seq, prev);
+    if (auto good = isGood(key->device(), seq); !good)
+        return tl::unexpected(good.error());
+    auto record = sealEntry(entry, *key, seq, prev, *book);
     if (!record)
         return record;
     if (auto inserted = insert(*record); !inserted)
         return tl::unexpected(inserted.error());
+    if (auto sound = verifyRecord(*record); !sound)
+        return tl::unexpected(sound.error());
     return record;
 }
 
@@ -194,6 +239,9 @@ Result<std::vector<Record>> Store::sealThen(std::span<const Entry> first, const 
         }
         return {};
     };
+    if (!first.empty())
+        if (auto named = m_inner->nameBook(bookIdOf(first.front(), m_inner->key->device())); !named)
+            return tl::unexpected(named.error());
     if (auto sealed = sealEach(first); !sealed)
         return tl::unexpected(sealed.error());
     const auto more = following(records);

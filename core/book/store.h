@@ -65,6 +65,8 @@ public:
     const std::string& damage() const;
     bool isReadOnly() const;
     const std::string& path() const;
+    /// The book's id, which every record in it names; "" while it is empty, and in a book of format 1.
+    Result<std::string> bookId() const;
 
     /// Seals one entry: checks form and body, chains, signs, inserts, reads back, verifies, updates the derived tables and
     /// commits. When it returns a record, the record is on disk.
@@ -84,10 +86,12 @@ public:
     /// Number of the last row, 0 in an empty book.
     Result<std::int64_t> lastRow() const;
 
-    /// Takes in records of another book after checking hash, signature and body. A refused one is listed, the rest is
-    /// taken; what is here already is left alone, so that the call can be repeated. One transaction.
+    /// Takes in records of a copy of this book after checking hash, signature, book and body; an empty book becomes such a
+    /// copy. A refused one is listed, the rest is taken; what is here already is left alone, so that the call can be
+    /// repeated. Retired keys are heard first. One transaction.
     Result<MergeReport> take(std::span<const Record> records);
-    /// `take` of everything that another book holds, and the blobs that are missing here.
+    /// `take` of everything that another copy holds, and the blobs that are missing here.
+    /// @error Refused for a book with another id: that is another job.
     Result<MergeReport> mergeFrom(const Store& other);
 
     /// Typing that is not sealed yet. Local: never merged, never in a hand-over copy.
@@ -122,6 +126,7 @@ public:
     Database& database() const;
 
 private:
+    friend class Taking;
     struct Inner;
     explicit Store(std::unique_ptr<Inner> inner);
     using Connect = std::function<Result<Database>(Access)>;

@@ -9,11 +9,14 @@
 namespace groundcount::book {
 
 inline constexpr int kApplicationId = 0x47434642;  // "GCFB"
-inline constexpr int kFormat = 1;                  // user_version
+inline constexpr int kFormat = 2;                  // user_version; 1 had no book id
 
-/// The record columns in the order of `recordOf`.
-inline constexpr const char* kRecordColumns =
+/// The stored parts of a record.
+inline constexpr const char* kStoredColumns =
     "hash, kind, subject, amends, reason, by_person, at, offset_minutes, device, seq, prev, body, signature";
+/// A record in the order of `recordOf`: the stored parts and the book's id, which all its records share.
+inline constexpr const char* kRecordColumns =
+    "hash, kind, subject, amends, reason, by_person, at, offset_minutes, device, seq, prev, body, signature, (SELECT id FROM book)";
 
 /// Reads a record out of columns `first` and up. @error Refused when its body is not JSON.
 Result<Record> recordOf(const Statement& row, int first);
@@ -23,6 +26,7 @@ struct Store::Inner {
     std::string path;
     std::string damage;
     bool readOnly = false;
+    int format = kFormat;
     std::optional<DeviceKey> key;
 
     Result<Record> find(const std::string& hash);
@@ -31,12 +35,19 @@ struct Store::Inner {
     Result<std::vector<Record>> ofSubject(const std::string& subject);
     Result<void> fold(const std::set<std::string>& subjects);
     Result<void> writable() const;
+    Result<std::string> bookId();
+    Result<void> nameBook(const std::string& id);  ///< gives an empty book its id; no other may hold records
     Result<Record> sealOne(const Entry& entry);
+    /// @error Refused when the key `device` is retired and the number is beyond the last one that it stands for.
+    Result<void> isGood(const std::string& device, std::int64_t seq);
 };
 
 /// Makes or checks the tables of an open file. Store-opening parts.
 Result<void> makeTables(Database& db);
 Result<void> checkFormat(Database& db, const std::string& path);
+int formatOf(Database& db);
+/// Gives a book of format 1 the empty id that its records were sealed with, without writing to the file.
+Result<void> idOfFormat1(Database& db);
 /// "" or the first broken record among the newest `most`.
 std::string firstDamage(Database& db, std::int64_t most);
 

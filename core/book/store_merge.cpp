@@ -1,40 +1,141 @@
 #include "book/kinds.h"
+#include "book/parallel.h"
+#include "book/retired.h"
 #include "book/seal.h"
 #include "book/store_inner.h"
 
 namespace groundcount::book {
 
+namespace {
+
+/// "" or why the record cannot be taken, for each: envelope, hash, signature, body.
+std::vector<std::string> faultsOf(std::span<const Record> records)
+{
+    std::vector<std::string> faults(records.size());
+    constexpr std::size_t kWorthAThread = 32;  // two milliseconds of signatures; a thread starts in a tenth of one
+    inRanges(records.size(), kWorthAThread, [&](std::size_t from, std::size_t to) {
+        for (std::size_t i = from; i < to; ++i) {
+            if (auto sound = verifyRecord(records[i]); !sound)
+                faults[i] = sound.error().what;
+            else if (auto body = checkBody(records[i].kind, records[i].body); !body)
+                faults[i] = body.error().what + " Record: " + nameOf(records[i]) + ".";
+        }
+    });
+    return faults;
+}
+
+std::string shortId(const std::string& book)
+{
+    return book.empty() ? "none (format 1)" : book;
+}
+
+}  // namespace
+
+/// Takes sound records one after the other inside a transaction.
+class Taking {
+public:
+    Taking(Store::Inner& inner, MergeReport& report) : m_inner(inner), m_report(report) {}
+
+    Result<void> begin()
+    {
+        const auto id = m_inner.bookId();
+        if (!id)
+            return tl::unexpected(id.error());
+        m_book = *id;
+        const auto any = m_inner.db.ask("SELECT 1 FROM record LIMIT 1");
+        if (!any)
+            return tl::unexpected(any.error());
+        m_isEmpty = any->empty() && m_inner.format != 1;
+        return hear();
+    }
+
+    Result<void> one(const Record& record)
+    {
+        const auto here = m_inner.has(record.hash);
+        if (!here)
+            return tl::unexpected(here.error());
+        if (*here) {
+            ++m_report.known;
+            return {};
+        }
+        if (!m_isEmpty && record.book != m_book)
+            return no("It was sealed in another field book (id " + shortId(record.book) + ", this one is " + shortId(m_book) + "): ", record);
+        if (const auto retired = m_retired.find(record.device); retired != m_retired.end()) {
+            const auto fork = forks(record);
+            if (!fork)
+                return tl::unexpected(fork.error());
+            if (*fork || !stands(record, retired->second))
+                return no(sentence(retired->second) + (*fork ? " Another record has this number: " : " Beyond it: "), record);
+        }
+        if (m_isEmpty) {
+            if (auto named = m_inner.nameBook(record.book); !named)
+                return named;
+            m_book = record.book;
+            m_isEmpty = false;
+        }
+        if (auto inserted = m_inner.insert(record); !inserted)
+            return inserted;
+        subjects.insert(record.subject);
+        ++m_report.taken;
+        return record.kind == "retired-key" || record.kind == "void" ? hear() : Result<void>{};
+    }
+
+    std::set<std::string> subjects;
+
+private:
+    Result<void> no(const std::string& why, const Record& record)
+    {
+        m_report.refused.push_back(why + nameOf(record) + ".");
+        return {};
+    }
+
+    Result<void> hear()
+    {
+        auto keys = retiredKeys(m_inner.db);
+        if (!keys)
+            return tl::unexpected(keys.error());
+        m_retired = std::move(*keys);
+        return {};
+    }
+
+    Result<bool> forks(const Record& record)
+    {
+        auto query = m_inner.db.use("SELECT 1 FROM record WHERE device = ? AND seq = ?");
+        if (!query)
+            return tl::unexpected(query.error());
+        return query->bind(1, record.device).bind(2, record.seq).step();
+    }
+
+    Store::Inner& m_inner;
+    MergeReport& m_report;
+    std::string m_book;
+    bool m_isEmpty = false;
+    RetiredKeys m_retired;
+};
+
 Result<MergeReport> Store::take(std::span<const Record> records)
 {
     if (auto may = m_inner->writable(); !may)
         return tl::unexpected(may.error());
+    const std::vector<std::string> faults = faultsOf(records);
     auto transaction = Transaction::begin(m_inner->db);
     if (!transaction)
         return tl::unexpected(transaction.error());
     MergeReport report;
-    std::set<std::string> subjects;
-    for (const Record& record : records) {
-        if (auto sound = verifyRecord(record); !sound) {
-            report.refused.push_back(sound.error().what);
-            continue;
+    Taking taking(*m_inner, report);
+    if (auto begun = taking.begin(); !begun)
+        return tl::unexpected(begun.error());
+    for (const bool retirements : {true, false}) {
+        for (std::size_t i = 0; i < records.size(); ++i) {
+            if ((records[i].kind == "retired-key") != retirements)
+                continue;
+            if (!faults[i].empty())
+                report.refused.push_back(faults[i]);
+            else if (auto done = taking.one(records[i]); !done)
+                return tl::unexpected(done.error());
         }
-        if (auto body = checkBody(record.kind, record.body); !body) {
-            report.refused.push_back(body.error().what + " Record: " + nameOf(record) + ".");
-            continue;
-        }
-        const auto here = m_inner->has(record.hash);
-        if (!here)
-            return tl::unexpected(here.error());
-        if (*here) {
-            ++report.known;
-            continue;
-        }
-        if (auto inserted = m_inner->insert(record); !inserted)
-            return tl::unexpected(inserted.error());
-        subjects.insert(record.subject);
-        ++report.taken;
     }
-    if (auto folded = m_inner->fold(subjects); !folded)
+    if (auto folded = m_inner->fold(taking.subjects); !folded)
         return tl::unexpected(folded.error());
     if (auto done = transaction->commit(); !done)
         return tl::unexpected(done.error());
@@ -45,6 +146,14 @@ Result<MergeReport> Store::mergeFrom(const Store& other)
 {
     constexpr std::size_t kAtOnce = 2000;  // a transaction stays far below the 100 MB that a write-ahead log likes
     MergeReport all;
+    const auto ours = bookId(), theirs = other.bookId(), empty = m_inner->db.ask("SELECT 1 WHERE NOT EXISTS (SELECT 1 FROM record)");
+    const auto nothing = other.m_inner->db.ask("SELECT 1 WHERE NOT EXISTS (SELECT 1 FROM record)");
+    for (const auto* asked : {&ours, &theirs, &empty, &nothing})
+        if (!*asked)
+            return tl::unexpected(asked->error());
+    if (empty->empty() && nothing->empty() && *ours != *theirs)
+        return refused("Only copies of one field book can be merged; " + other.path() + " has the id " + shortId(*theirs) + ", this one " +
+                       shortId(*ours) + ". Each job is one book.");
     const auto hashes = other.blobHashes();
     if (!hashes)
         return tl::unexpected(hashes.error());
@@ -57,35 +166,45 @@ Result<MergeReport> Store::mergeFrom(const Store& other)
         if (auto kept = putBlob(*content); !kept)
             return tl::unexpected(kept.error());
     }
-    for (std::int64_t after = 0;;) {
-        auto query = other.m_inner->db.use(std::string("SELECT row, ") + kRecordColumns + " FROM record WHERE row > ? ORDER BY row LIMIT ?");
-        if (!query)
-            return tl::unexpected(query.error());
-        query->bind(1, after).bind(2, static_cast<std::int64_t>(kAtOnce));
-        std::vector<Record> batch;
-        std::size_t seen = 0;
-        for (;; ++seen) {
-            const auto row = query->step();
-            if (!row)
-                return tl::unexpected(row.error());
-            if (!*row)
-                break;
-            after = query->whole(0);
-            auto record = recordOf(*query, 1);
-            if (record)
-                batch.push_back(std::move(*record));
-            else
-                all.refused.push_back(record.error().what);
-        }
-        if (seen == 0)
-            return all;
+    const auto takeBatch = [&](const std::vector<Record>& batch) -> Result<void> {
         const auto part = take(batch);
         if (!part)
             return tl::unexpected(part.error());
         all.taken += part->taken;
         all.known += part->known;
         all.refused.insert(all.refused.end(), part->refused.begin(), part->refused.end());
+        return {};
+    };
+    // retired keys first, then everything else in its order of arrival
+    for (const std::string which : {"kind = 'retired-key'", "kind <> 'retired-key'"}) {
+        for (std::int64_t after = 0;;) {
+            auto query = other.m_inner->db.use(std::string("SELECT row, ") + kRecordColumns + " FROM record WHERE row > ? AND " + which +
+                                               " ORDER BY row LIMIT ?");
+            if (!query)
+                return tl::unexpected(query.error());
+            query->bind(1, after).bind(2, static_cast<std::int64_t>(kAtOnce));
+            std::vector<Record> batch;
+            std::size_t seen = 0;
+            for (;; ++seen) {
+                const auto row = query->step();
+                if (!row)
+                    return tl::unexpected(row.error());
+                if (!*row)
+                    break;
+                after = query->whole(0);
+                auto record = recordOf(*query, 1);
+                if (record)
+                    batch.push_back(std::move(*record));
+                else
+                    all.refused.push_back(record.error().what);
+            }
+            if (seen == 0)
+                break;
+            if (auto taken = takeBatch(batch); !taken)
+                return tl::unexpected(taken.error());
+        }
     }
+    return all;
 }
 
 }  // namespace groundcount::book

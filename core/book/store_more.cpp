@@ -21,6 +21,11 @@ Result<void> run(Database& db, const std::string& sql, std::initializer_list<Cel
 
 }  // namespace
 
+Result<std::string> Store::bookId() const
+{
+    return m_inner->bookId();
+}
+
 Result<std::int64_t> Store::lastRow() const
 {
     const auto last = m_inner->db.ask("SELECT coalesce(max(row), 0) FROM record");
@@ -120,8 +125,8 @@ Result<void> Store::handOver(const std::string& path) const
         auto copy = Database::open(part, Access::ReadWrite);
         if (!copy)
             return tl::unexpected(copy.error());
-        // secure_delete overwrites the drafts' bytes in the copy: they were never meant for others
-        if (auto cleaned = copy->exec("PRAGMA synchronous=FULL; PRAGMA secure_delete=ON; DELETE FROM draft;"); !cleaned)
+        // secure_delete overwrites the drafts' bytes in the copy: they were never meant for others; carriers' marks are this copy's own
+        if (auto cleaned = copy->exec("PRAGMA synchronous=FULL; PRAGMA secure_delete=ON; DELETE FROM draft; DROP TABLE IF EXISTS carrier_mark;"); !cleaned)
             return cleaned;
     }
     std::filesystem::rename(part, path, code);

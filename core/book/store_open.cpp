@@ -16,7 +16,8 @@ namespace {
 std::string storedText(const Statement& row)
 {
     const auto quoted = [&](int column) { return canonicalText(row.text(column)).value_or("\"\""); };
-    return "{\"amends\":" + quoted(3) + ",\"at\":" + quoted(6) + ",\"body\":" + row.text(11) + ",\"by\":" + quoted(5) +
+    return "{\"amends\":" + quoted(3) + ",\"at\":" + quoted(6) + ",\"body\":" + row.text(11) +
+           (row.text(13).empty() ? std::string() : ",\"book\":" + quoted(13)) + ",\"by\":" + quoted(5) +
            ",\"device\":" + quoted(8) + ",\"kind\":" + quoted(1) + ",\"offset_minutes\":" + std::to_string(row.whole(7)) +
            ",\"prev\":" + quoted(10) + ",\"reason\":" + quoted(4) + ",\"seq\":" + std::to_string(row.whole(9)) +
            ",\"subject\":" + quoted(2) + "}";
@@ -70,6 +71,8 @@ Result<void> makeTables(Database& db)
             "CREATE INDEX record_chain ON record(device, seq);"
             "CREATE TABLE draft(subject TEXT NOT NULL, step TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(subject, step)) STRICT;"
             "CREATE TABLE blob(hash TEXT PRIMARY KEY, content BLOB NOT NULL) STRICT;"
+            "CREATE TABLE book(id TEXT NOT NULL) STRICT;"
+            "INSERT INTO book VALUES('');"
             "CREATE TABLE fold(version INTEGER NOT NULL) STRICT;"
             "INSERT INTO fold VALUES(" + std::to_string(kFoldVersion) + ");"); !made)
         return made;
@@ -84,9 +87,21 @@ Result<void> checkFormat(Database& db, const std::string& path)
         return tl::unexpected(!id ? id.error() : version.error());
     if (*id != std::to_string(kApplicationId))
         return refused("A field book has the application id 1195591234; " + path + " has " + *id + " and is none.");
+    if (*version == "1")
+        return idOfFormat1(db);
     if (*version != std::to_string(kFormat))
-        return refused("This program reads field books of format 1; " + path + " is of format " + *version + ".");
+        return refused("This program reads field books of formats 1 and 2; " + path + " is of format " + *version + ".");
     return {};
+}
+
+int formatOf(Database& db)
+{
+    return db.ask("PRAGMA user_version").value_or("") == "1" ? 1 : kFormat;
+}
+
+Result<void> idOfFormat1(Database& db)
+{
+    return db.exec("CREATE TEMP TABLE book(id TEXT NOT NULL); INSERT INTO temp.book VALUES('')");
 }
 
 std::string firstDamage(Database& db, std::int64_t most)
@@ -146,6 +161,7 @@ Result<Store> Store::openBy(const Connect& connect, const std::string& path, Ope
     if (mode != OpenMode::Create) {
         if (auto format = checkFormat(inner->db, path); !format)
             return tl::unexpected(format.error());
+        inner->format = formatOf(inner->db);
         inner->damage = firstDamage(inner->db, kCheckedAtOpen);
     }
     if (!inner->damage.empty() && !inner->readOnly) {
@@ -154,6 +170,8 @@ Result<Store> Store::openBy(const Connect& connect, const std::string& path, Ope
         if (!again)
             return tl::unexpected(again.error());
         inner->db = std::move(*again);
+        if (auto format = checkFormat(inner->db, path); !format)
+            return tl::unexpected(format.error());
     }
     const bool writes = !inner->readOnly;
     if (writes)

@@ -100,7 +100,7 @@ void sealAgainstBareInsert(const std::string& folder)
             const Record r = must(store.seal(e));
             seals.push_back(now() - from);
             from = now();
-            const auto again = sealEntry(e, key(), r.seq, r.prev);
+            const auto again = sealEntry(e, key(), r.seq, r.prev, r.book);
             const bool holds = verifyRecord(*again).has_value();
             signatures.push_back(now() - from);
             if (!holds || again->hash != r.hash)

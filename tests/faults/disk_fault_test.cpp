@@ -132,8 +132,10 @@ void DiskFaultTest::everyCallOfAMergeFailsOnce()
 {
     std::vector<Record> others;
     std::string prev;
+    Disk::instance().load(closedBook());
+    const std::string book = openBook(OpenMode::ReadOnly)->bookId().value();
     for (int i = 0; i < 6; ++i) {
-        others.push_back(sealEntry(entry("test-site", 300 + i, sample::siteBody(std::to_string(i)), i), sample::key(9), i + 1, prev).value());
+        others.push_back(sealEntry(entry("test-site", 300 + i, sample::siteBody(std::to_string(i)), i), sample::key(9), i + 1, prev, book).value());
         prev = others.back().hash;
     }
     Count count;

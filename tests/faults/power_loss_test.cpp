@@ -56,7 +56,7 @@ Run recordRun()
     acknowledged();
     std::ignore = store->seal(sample::amend(site, sample::siteBody("1a"), 30)).value();
     acknowledged();
-    const Record other = sealEntry(entry("test-site", 101, sample::siteBody("2"), 40), sample::key(9), 1, "").value();
+    const Record other = sealEntry(entry("test-site", 101, sample::siteBody("2"), 40), sample::key(9), 1, "", store->bookId().value()).value();
     std::ignore = store->take({&other, 1}).value();
     acknowledged();
     reopen();

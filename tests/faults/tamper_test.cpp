@@ -29,7 +29,7 @@ public:
             std::vector<Record> others;
             for (int i = 0; i < 5; ++i)
                 others.push_back(sealEntry(entry("reading", 100, sample::readoutBody("123.0"), 40 + i), sample::key(9), i + 1,
-                                           i ? others.back().hash : "").value());
+                                           i ? others.back().hash : "", base[0].book).value());
             std::ignore = store.take(others).value();
             m_records = store.records({}).value();
             m_clean = check(store)->isClean();
@@ -301,8 +301,8 @@ void TamperTest::recordsResignedByAStrangerAreNamed()
         if (way == 0) {  // the signature alone: device and hash stay
             forger.run("UPDATE record SET signature = ?" + rowOf(i), {sample::key(stranger).sign(r.hash).value()});
         } else {         // a whole record of the stranger's in its place, at the same number or as the first of a chain of his own
-            const Record other = way == 1 ? sealEntry(entryOf, sample::key(stranger), r.seq, r.prev).value()
-                                          : sealEntry(entryOf, sample::key(stranger), 1, "").value();
+            const Record other = way == 1 ? sealEntry(entryOf, sample::key(stranger), r.seq, r.prev, r.book).value()
+                                          : sealEntry(entryOf, sample::key(stranger), 1, "", r.book).value();
             forger.run("UPDATE record SET device = ?, hash = ?, signature = ?, body = ?, seq = " + std::to_string(other.seq) + ", prev = '" + other.prev + "'" + rowOf(i),
                        {other.device, other.hash, other.signature, canonicalBody(other)});
         }

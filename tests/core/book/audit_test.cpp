@@ -184,7 +184,7 @@ void AuditTest::droppedSwappedReplayedAndStrangersRowsAreNamed()
     Record stranger;
     { Store store = bench.make(); playOneTest(store); stranger = store.records({}).value()[3]; }
     // re-signed by a stranger's key: the hash changes with the device, so links and references break
-    const Record resigned = sealEntry(stranger, key(66), stranger.seq, stranger.prev).value();
+    const Record resigned = sealEntry(stranger, key(66), stranger.seq, stranger.prev, stranger.book).value();
     QVERIFY(change(bench.path, "UPDATE record SET device = '" + resigned.device + "', hash = '" + resigned.hash + "', signature = '" + resigned.signature + "' WHERE seq = 4"));
     const auto report = check(Store::open(bench.path, OpenMode::ReadOnly).value()).value();
     QVERIFY(names(report, Finding::Gap, "lacks number 4"));

@@ -21,6 +21,7 @@ std::map<std::string, Body> lawful()
         {"crs", {{"epsg", 2277}, {"name", "State plane"}, {"unit", "ftUS"}}},
         {"rule-set", {{"rules", Body::object()}}},
         {"person", {{"name", "A. Technician"}, {"role", "technician"}}},
+        {"retired-key", {{"device", kHash}, {"last", 12}, {"why", "phone lost"}}},
         {"gauge", {{"name", "G-1"}, {"serial", "0001"}, {"prescale", "16"}}},
         {"calibration", {{"gauge", kId}, {"on", "2026-01-05"}, {"expires", "2027-01-05"},
                          {"curves", Body::array({{{"depth_in", "8"}, {"mode", "direct"}, {"a", "9.7"}, {"b_per_lb_ft3", "0.0185"}, {"c", "-0.06"}}})},

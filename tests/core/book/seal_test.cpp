@@ -94,6 +94,7 @@ void SealTest::anyChangedPartIsSeen_data()
     row("amends", "\"aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa\"");
     row("at", "\"2026-06-09T15:41:07.251Z\"");
     row("body", "{\"text\":\"Rained at noon\"}");
+    row("book", "\"99999999-2222-4333-8444-555555555557\"");
     row("by", "\"99999999-2222-4333-8444-555555555556\"");
     row("device", "\"d75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a\"");
     row("hash", "\"aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa\"");
@@ -110,7 +111,7 @@ void SealTest::anyChangedPartIsSeen()
 {
     QFETCH(QByteArray, member);
     QFETCH(QByteArray, value);
-    const auto record = sealEntry(note(), testKey(), 2, std::string(64, 'b'));
+    const auto record = sealEntry(note(), testKey(), 2, std::string(64, 'b'), kPerson);
     auto json = recordJson(*record);
     json[member.toStdString()] = readJson(value.toStdString()).value();
     const auto changed = recordFromJson(json);
@@ -120,7 +121,7 @@ void SealTest::anyChangedPartIsSeen()
 
 void SealTest::anyFlippedBitOfTheJsonIsSeen()
 {
-    const auto record = sealEntry(note(), testKey(), 2, std::string(64, 'b'));
+    const auto record = sealEntry(note(), testKey(), 2, std::string(64, 'b'), kPerson);
     const std::string text = canonicalText(recordJson(*record)).value();
     int refused = 0;
     for (std::size_t i = 0; i < text.size() * 8; ++i) {

@@ -1,0 +1,194 @@
+#include "share/connection.h"
+
+#include <array>
+#include <utility>
+
+namespace groundcount::share {
+
+namespace {
+
+// object ids of PostgreSQL's built-in types, fixed in its catalogue (pg_type.dat)
+constexpr Oid kUuid = 2950, kBigint = 20, kText = 25, kByteaList = 1001, kBytea = 17;
+
+void putBig(std::string& into, std::uint64_t value, int bytes)
+{
+    for (int shift = (bytes - 1) * 8; shift >= 0; shift -= 8)
+        into += static_cast<char>((value >> static_cast<unsigned>(shift)) & 0xFFU);
+}
+
+std::string firstLine(const char* words)
+{
+    std::string line = words ? words : "";
+    line = line.substr(0, line.find('\n'));
+    while (!line.empty() && (line.back() == '.' || line.back() == ' '))
+        line.pop_back();
+    return line.empty() ? "no reason given" : line;
+}
+
+/// Whether the address stays on this machine: a socket's folder, nothing at all, or the loopback.
+bool isHere(const std::string& host)
+{
+    return host.empty() || host[0] == '/' || host == "localhost" || host == "127.0.0.1" || host == "::1";
+}
+
+Result<void> checkAddress(const std::string& address)
+{
+    char* words = nullptr;
+    PQconninfoOption* options = PQconninfoParse(address.c_str(), &words);
+    if (!options) {
+        const std::string why = firstLine(words);
+        PQfreemem(words);
+        return refused("The server's address cannot be read: " + why + ".");
+    }
+    std::string host, mode;
+    for (const PQconninfoOption* option = options; option->keyword; ++option) {
+        const std::string keyword = option->keyword;
+        if (option->val && (keyword == "host" || keyword == "hostaddr") && !isHere(option->val))
+            host = option->val;
+        if (option->val && keyword == "sslmode")
+            mode = option->val;
+    }
+    PQconninfoFree(options);
+    if (!host.empty() && mode != "verify-full")
+        return refused("A server on another machine (" + host + ") needs sslmode=verify-full, so that it is the right one; it is \"" + mode + "\".");
+    return {};
+}
+
+}  // namespace
+
+Parameter uuidOf(const std::string& text)
+{
+    std::string bytes;
+    int half = -1;
+    for (const char c : text) {
+        if (c == '-')
+            continue;
+        const int digit = c <= '9' ? c - '0' : c - 'a' + 10;
+        if (half < 0) {
+            half = digit;
+        } else {
+            bytes += static_cast<char>(half * 16 + digit);
+            half = -1;
+        }
+    }
+    return {kUuid, bytes};
+}
+
+Parameter wholeOf(std::int64_t number)
+{
+    Parameter parameter{kBigint, {}};
+    putBig(parameter.bytes, static_cast<std::uint64_t>(number), 8);
+    return parameter;
+}
+
+Parameter textOf(std::string text)
+{
+    return {kText, std::move(text)};
+}
+
+Parameter bytesListOf(const std::vector<std::string>& values)
+{
+    Parameter list{kByteaList, {}};
+    // the binary form of an array: dimensions, has-nulls, element type, then length and lower bound, then the elements
+    putBig(list.bytes, values.empty() ? 0 : 1, 4);
+    putBig(list.bytes, 0, 4);
+    putBig(list.bytes, kBytea, 4);
+    if (values.empty())
+        return list;
+    putBig(list.bytes, values.size(), 4);
+    putBig(list.bytes, 1, 4);
+    for (const std::string& value : values) {
+        putBig(list.bytes, value.size(), 4);
+        list.bytes += value;
+    }
+    return list;
+}
+
+std::string Answer::bytes(int row, int column) const
+{
+    return {PQgetvalue(m_raw.get(), row, column), static_cast<std::size_t>(PQgetlength(m_raw.get(), row, column))};
+}
+
+std::int64_t Answer::whole(int row, int column) const
+{
+    std::uint64_t value = 0;
+    const std::string all = bytes(row, column);
+    for (const char c : all)
+        value = value << 8U | static_cast<unsigned char>(c);
+    return static_cast<std::int64_t>(value);
+}
+
+Result<Connection> Connection::open(const std::string& address)
+{
+    if (auto sound = checkAddress(address); !sound)
+        return tl::unexpected(sound.error());
+    // a phone that leaves the network must not hang: give up on a silent server within half a minute
+    constexpr std::array<const char*, 8> kWords{"dbname", "connect_timeout", "tcp_user_timeout", "keepalives_idle", "keepalives_interval",
+                                                "client_encoding", "application_name", nullptr};
+    const std::array<const char*, 8> values{address.c_str(), "15", "30000", "10", "5", "UTF8", "groundcount", nullptr};
+    Connection connection;
+    connection.m_raw.reset(PQconnectdbParams(kWords.data(), values.data(), 1));
+    if (!connection.m_raw || PQstatus(connection.m_raw.get()) != CONNECTION_OK)
+        return unavailable("The server cannot be reached: " + firstLine(PQerrorMessage(connection.m_raw.get())) + ".");
+    PQsetNoticeProcessor(connection.m_raw.get(), [](void*, const char*) {}, nullptr);
+    return connection;
+}
+
+Result<Answer> Connection::run(const std::string& sql, const std::vector<Parameter>& parameters)
+{
+    std::vector<Oid> types;
+    std::vector<const char*> values;
+    std::vector<int> lengths, formats;
+    for (const Parameter& parameter : parameters) {
+        types.push_back(parameter.type);
+        values.push_back(parameter.bytes.data());
+        lengths.push_back(static_cast<int>(parameter.bytes.size()));
+        formats.push_back(1);
+    }
+    PGresult* raw = PQexecParams(m_raw.get(), sql.c_str(), static_cast<int>(parameters.size()), types.data(), values.data(),
+                                 lengths.data(), formats.data(), 1);
+    Answer answer(raw);
+    const ExecStatusType status = PQresultStatus(raw);
+    if (status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK)
+        return answer;
+    const char* state = PQresultErrorField(raw, PG_DIAG_SQLSTATE);
+    const std::string code = state ? state : "";
+    const std::string why = firstLine(state ? PQresultErrorField(raw, PG_DIAG_MESSAGE_PRIMARY) : PQerrorMessage(m_raw.get()));
+    if (code.starts_with("42") || code.starts_with("23"))
+        return refused("The server refused it: " + why + " (SQLSTATE " + code + ").");
+    return unavailable("The server did not answer as it should: " + why + (code.empty() ? "." : " (SQLSTATE " + code + ")."));
+}
+
+Result<std::string> Connection::quoted(const std::string& name) const
+{
+    char* text = PQescapeIdentifier(m_raw.get(), name.c_str(), name.size());
+    if (!text)
+        return unavailable("The name \"" + name + "\" cannot be quoted: " + firstLine(PQerrorMessage(m_raw.get())) + ".");
+    std::string quotedName = text;
+    PQfreemem(text);
+    return quotedName;
+}
+
+Result<Work> Work::begin(Connection& connection)
+{
+    if (auto begun = connection.run("BEGIN"); !begun)
+        return tl::unexpected(begun.error());
+    return Work(connection);
+}
+
+Work::~Work()
+{
+    if (m_connection)
+        std::ignore = m_connection->run("ROLLBACK");
+}
+
+Result<void> Work::commit()
+{
+    auto done = m_connection->run("COMMIT");
+    if (!done)
+        return tl::unexpected(done.error());
+    m_connection = nullptr;
+    return {};
+}
+
+}  // namespace groundcount::share

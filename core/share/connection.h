@@ -1,0 +1,77 @@
+#pragma once
+
+#include "method/error.h"
+
+#include <cstdint>
+#include <libpq-fe.h>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// A thin layer over libpq: errors as values, everything in binary. Private to core/share.
+namespace groundcount::share {
+
+/// A parameter of a statement, already in PostgreSQL's binary form, with its type.
+struct Parameter {
+    Oid type;
+    std::string bytes;
+};
+
+Parameter uuidOf(const std::string& text);  ///< @param text 8-4-4-4-12 hexadecimal digits
+Parameter wholeOf(std::int64_t number);     ///< bigint
+Parameter textOf(std::string text);
+Parameter bytesListOf(const std::vector<std::string>& values);  ///< bytea[]
+
+/// The rows of an answer.
+class Answer {
+public:
+    explicit Answer(PGresult* raw) : m_raw(raw) {}
+    int rows() const { return PQntuples(m_raw.get()); }
+    std::string bytes(int row, int column) const;
+    std::int64_t whole(int row, int column) const;  ///< of a bigint
+
+private:
+    struct Clear {
+        void operator()(PGresult* raw) const { PQclear(raw); }
+    };
+    std::unique_ptr<PGresult, Clear> m_raw;
+};
+
+class Connection {
+public:
+    /// @param address libpq's connection string or URI. A server beyond this machine needs sslmode=verify-full.
+    /// @error Refused for an address that cannot be read or does not verify the server; Unavailable with libpq's words.
+    static Result<Connection> open(const std::string& address);
+
+    /// One statement. @error Unavailable with the server's words; Refused when the server's rules refuse it (SQLSTATE class 42 or 23).
+    Result<Answer> run(const std::string& sql, const std::vector<Parameter>& parameters = {});
+
+    /// `name` as an identifier of SQL. @error Unavailable when libpq cannot quote it.
+    Result<std::string> quoted(const std::string& name) const;
+
+private:
+    struct Finish {
+        void operator()(PGconn* raw) const { PQfinish(raw); }
+    };
+    std::unique_ptr<PGconn, Finish> m_raw;
+};
+
+/// BEGIN ... COMMIT; rolls back when it ends without a commit.
+class Work {
+public:
+    static Result<Work> begin(Connection& connection);
+    Work(Work&& other) noexcept : m_connection(std::exchange(other.m_connection, nullptr)) {}
+    Work(const Work&) = delete;
+    Work& operator=(const Work&) = delete;
+    Work& operator=(Work&&) = delete;
+    ~Work();
+    Result<void> commit();
+
+private:
+    explicit Work(Connection& connection) : m_connection(&connection) {}
+    Connection* m_connection;
+};
+
+}  // namespace groundcount::share

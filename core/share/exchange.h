@@ -1,0 +1,32 @@
+#pragma once
+
+#include "book/bundle.h"
+#include "book/store.h"
+#include "method/error.h"
+
+#include <string>
+
+/// Push and pull of sealed records and contents between a book and a shared server. Either may stop anywhere and be
+/// repeated: nothing is lost, nothing is doubled. The server is one more copy; everything that comes from it is verified
+/// as if it came from a stranger.
+namespace groundcount::share {
+
+struct Pushed {
+    std::size_t sent = 0;   ///< texts that are on the server now and were not before
+    std::size_t known = 0;  ///< were there already
+    bool stopped = false;   ///< keepOn said no
+};
+
+/// Sends every record and content of the book that the server lacks, in transactions of at most 500 texts or 8 MiB.
+/// @param address libpq's connection string or URI; one beyond this machine needs sslmode=verify-full
+/// @param keepOn asked after each transaction
+/// @error Refused when this login is not admitted to the job, or the book is of format 1 or empty; Unavailable when the
+///        server or the disk does not do its part. What went through before stays.
+Result<Pushed> push(book::Store& store, const std::string& address, const book::KeepOn& keepOn);
+
+/// Takes what came to the server since the last pull. Each refused text is listed and passed over.
+/// @param join id of the book to be copied when `store` is empty; for another book "" or its own id
+/// @error as push
+Result<book::BundleReport> pull(book::Store& store, const std::string& address, const std::string& join, const book::KeepOn& keepOn);
+
+}  // namespace groundcount::share
