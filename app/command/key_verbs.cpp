@@ -70,6 +70,7 @@ void addKeys(CLI::App& app, int& status)
         status = keys ? kDone : refuse(keys.error());
         if (!keys)
             return;
+        print("Book " + store->bookId().value_or(""));
         for (const auto& key : *keys)
             print(lineText(key));
     });

@@ -27,6 +27,10 @@ int main(int argc, char** argv)
     command::addRebuild(app, status);
     command::addKeys(app, status);
     command::addRetire(app, status);
+    command::addServer(app, status);
+    command::addAdmit(app, status);
+    command::addPush(app, status);
+    command::addPull(app, status);
     command::addPlay(app, status);
     try {  // CLI11 reports wrong use by exceptions; core throws nothing
         app.parse(argc, argv);

@@ -32,6 +32,10 @@ void addMerge(CLI::App& app, int& status);
 void addRebuild(CLI::App& app, int& status);
 void addKeys(CLI::App& app, int& status);
 void addRetire(CLI::App& app, int& status);
+void addServer(CLI::App& app, int& status);
+void addAdmit(CLI::App& app, int& status);
+void addPush(CLI::App& app, int& status);
+void addPull(CLI::App& app, int& status);
 
 /// Prints the error's sentence on standard error. @return kRefused
 int refuse(const Error& error);

@@ -48,12 +48,13 @@ class Store {
 public:
     /// Opens a book. On the way every record's hash is checked against its text (the newest kCheckedAtOpen of them);
     /// when one does not hold the book opens read-only and `damage()` names it.
+    /// A file with nothing in it, left by a power cut while it was made, is made again when it is opened for writing.
     /// @param key the device's key; without one nothing can be sealed
     /// @error Refused for a file that is no field book, or of a newer format; Unavailable when the disk does not do its part.
     static Result<Store> open(const std::string& path, OpenMode mode, std::optional<DeviceKey> key = std::nullopt);
     /// The same through the registered sqlite3_vfs `vfs`, held by this Store alone: how power cuts and failing disks are tried.
     static Result<Store> openOn(const std::string& vfs, const std::string& path, OpenMode mode, std::optional<DeviceKey> key);
-    static constexpr std::int64_t kCheckedAtOpen = 200'000;
+    static constexpr std::int64_t kCheckedAtOpen = 50'000;
 
     Store(Store&&) noexcept;
     Store& operator=(Store&&) noexcept;

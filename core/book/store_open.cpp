@@ -48,6 +48,13 @@ Result<void> readyToWrite(Database& db, OpenMode mode)
     return transaction->commit();
 }
 
+/// A database with nothing in it: the power failed while a book was being made, before its only transaction.
+bool isUnmade(Database& db)
+{
+    return db.ask("SELECT (SELECT count(*) FROM sqlite_schema) + (SELECT application_id FROM pragma_application_id())"
+                  " + (SELECT user_version FROM pragma_user_version())").value_or("") == "0";
+}
+
 Result<void> foldIsCurrent(Store& store)
 {
     auto version = store.database().ask("SELECT version FROM fold");
@@ -158,6 +165,11 @@ Result<Store> Store::openBy(const Connect& connect, const std::string& path, Ope
     inner->path = path;
     inner->key = std::move(key);
     inner->readOnly = mode == OpenMode::ReadOnly;
+    if (mode != OpenMode::Create && isUnmade(inner->db)) {
+        if (mode == OpenMode::ReadOnly)
+            return refused("The field book " + path + " is empty, its making was cut short; opened for writing it is made again.");
+        mode = OpenMode::Create;
+    }
     if (mode != OpenMode::Create) {
         if (auto format = checkFormat(inner->db, path); !format)
             return tl::unexpected(format.error());

@@ -76,10 +76,12 @@ enum class Fate { Kept, Lost, Broken };
 /// Opens what the cut left and says what became of the acknowledged acts.
 Fate look(const Run& run, int lastMark, std::string& what)
 {
+    const bool isThere = Disk::instance().medium().names.contains(kBook);
     auto store = openBook(OpenMode::ReadWrite);
-    if (lastMark < 0) {  // the book itself was not acknowledged: a refusal in words is enough
-        const bool whole = store ? picture(*store).value_or("") == run.pictures[0] : !store.error().what.empty();
-        return whole ? Fate::Kept : Fate::Broken;
+    if (lastMark < 0) {  // the book itself was not acknowledged: there is none, or an empty one that can be written to
+        what = store ? "not an empty book" : store.error().what;
+        const bool kept = store ? isThere && picture(*store).value_or("") == run.pictures[0] : !isThere && !store.error().what.empty();
+        return kept ? Fate::Kept : Fate::Broken;
     }
     if (!store) {
         what = store.error().what;

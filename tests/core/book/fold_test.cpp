@@ -1,9 +1,11 @@
 #include "core/book/sample_book.h"
 
 #include "book/state_query.h"
+#include "book/test_columns.h"
 
 #include <QtTest>
 #include <algorithm>
+#include <cmath>
 #include <random>
 
 using namespace sample;
@@ -69,6 +71,7 @@ class FoldTest : public QObject {
     Q_OBJECT
 
 private slots:
+    void columnsSayWhatTheListSays();
     void aTestGoesThroughItsSteps();
     void amendmentReplacesAndKeepsItsPlace();
     void anAmendmentDoesNotOvertakeAnotherDevice();
@@ -321,6 +324,36 @@ void FoldTest::mergeListsRefusedRecordsAndTakesTheRest()
     QVERIFY2(report.refused[0].find("gauge of 00000005") != std::string::npos, report.refused[0].c_str());
     QVERIFY(report.refused[1].find("signature") != std::string::npos);
     QVERIFY(report.refused[2].find("reading: number must be a whole number above 0; it is 0.") != std::string::npos);
+}
+
+void FoldTest::columnsSayWhatTheListSays()
+{
+    std::size_t seen = 0;
+    for (unsigned seed = 41; seed <= 44; ++seed) {
+        Bench bench;
+        std::ignore = randomHistory(bench, seed, 60);
+        const Store store = Store::open(bench.at(("h" + std::to_string(seed) + "-0.fieldbook").c_str()), OpenMode::ReadOnly).value();
+        const auto rows = StateQuery(store).tests({}).value();
+        const TestColumns columns = testColumns(store).value();
+        QCOMPARE(columns.size(), rows.size());
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            QCOMPARE(columns.idText(i), rows[i].id);
+            QCOMPARE(columns.number[i], rows[i].number);
+            QCOMPARE(columns.compactionPct[i], rows[i].compactionPct);
+            QCOMPARE(columns.subjects[columns.lot[i]], rows[i].lot);
+            QCOMPARE(columns.subjects[columns.lift[i]], rows[i].lift);
+            QCOMPARE(columns.subjects[columns.person[i]], rows[i].person);
+            QCOMPARE(columns.state[i], rows[i].state);
+            QCOMPARE(columns.purpose[i], rows[i].purpose);
+            QCOMPARE(columns.conflict[i] != 0, rows[i].conflict);
+            QCOMPARE(std::isnan(columns.north[i]) ? 0 : columns.north[i], rows[i].north);
+            QCOMPARE(std::isnan(columns.east[i]) ? 0 : columns.east[i], rows[i].east);
+            // Qt's own calendar
+            QCOMPARE(columns.startedMs[i], rows[i].startedAt.empty() ? 0 : QDateTime::fromString(QString::fromStdString(rows[i].startedAt), Qt::ISODateWithMs).toMSecsSinceEpoch());
+        }
+        seen += rows.size();
+    }
+    QVERIFY(seen > 15);
 }
 
 QTEST_GUILESS_MAIN(FoldTest)

@@ -50,6 +50,7 @@ private slots:
     void damagedBookOpensReadOnlyAndNamesTheRecord();
     void damagedPagesAreToldNotCrashedOn();
     void foreignFilesAreRefused();
+    void aBookWhoseMakingWasCutShortIsMadeAgain();
     void fullDiskLeavesTheBookWhole();
     void readOnlyRefusesToSeal();
     void draftsStayLocal();
@@ -67,7 +68,7 @@ void StoreTest::fileHasItsMarksAndSafeMode()
     }
     QVERIFY(!QFile::exists(QString::fromStdString(bench.path + "-wal")));
     QCOMPARE(askFile(bench.path, "PRAGMA application_id"), std::to_string(0x47434642));
-    QCOMPARE(askFile(bench.path, "PRAGMA user_version"), std::string("1"));
+    QCOMPARE(askFile(bench.path, "PRAGMA user_version"), std::string("2"));
 }
 
 void StoreTest::sealedRecordsComeBackVerified()
@@ -209,11 +210,33 @@ void StoreTest::foreignFilesAreRefused()
     QVERIFY(!foreign);
     QVERIFY2(foreign.error().what.find("application id") != std::string::npos, foreign.error().what.c_str());
     { Store store = bench.make(); }
-    tamper(bench.path, "PRAGMA user_version = 2");
+    tamper(bench.path, "PRAGMA user_version = 3");
     const auto newer = Store::open(bench.path, OpenMode::ReadOnly);
     QVERIFY(!newer);
-    QVERIFY(newer.error().what.find("format 2") != std::string::npos);
+    QVERIFY(newer.error().what.find("format 3") != std::string::npos);
     QVERIFY(!Store::open(bench.at("none.fieldbook"), OpenMode::ReadWrite));
+}
+
+void StoreTest::aBookWhoseMakingWasCutShortIsMadeAgain()
+{
+    Bench bench;
+    // what a power cut leaves: no byte at all, or the first page of an empty database
+    for (const char* sql : {"", "PRAGMA journal_mode=WAL; CREATE TABLE t(a); DROP TABLE t"}) {
+        QFile file(QString::fromStdString(bench.path));
+        QVERIFY(file.open(QIODevice::WriteOnly | QIODevice::Truncate));
+        file.close();
+        sqlite3* db = nullptr;
+        QCOMPARE(sqlite3_open(bench.path.c_str(), &db), SQLITE_OK);
+        QCOMPARE(sqlite3_exec(db, sql, nullptr, nullptr, nullptr), SQLITE_OK);
+        sqlite3_close(db);
+        const auto reader = Store::open(bench.path, OpenMode::ReadOnly);
+        QVERIFY(!reader);
+        QVERIFY2(reader.error().what.find("its making was cut short") != std::string::npos, reader.error().what.c_str());
+        Store store = Store::open(bench.path, OpenMode::ReadWrite, key()).value();
+        QCOMPARE(store.lastRow().value(), std::int64_t(0));
+        QVERIFY(store.sealAll(setup()));
+        QVERIFY(!Store::open(bench.path, OpenMode::Create, key()));
+    }
 }
 
 void StoreTest::fullDiskLeavesTheBookWhole()

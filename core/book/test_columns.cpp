@@ -1,0 +1,161 @@
+#include "book/test_columns.h"
+
+#include "book/row_reader.h"
+#include "book/state_query.h"
+
+#include <algorithm>
+#include <chrono>
+#include <limits>
+#include <numeric>
+#include <unordered_map>
+
+namespace groundcount::book {
+
+namespace {
+
+int digitOf(char c)
+{
+    return c <= '9' ? c - '0' : c - 'a' + 10;
+}
+
+std::array<std::uint8_t, 16> bytesOf(const std::string& uuid)
+{
+    std::array<std::uint8_t, 16> bytes{};
+    std::size_t at = 0;
+    for (std::size_t i = 0; i + 1 < uuid.size() && at < bytes.size(); ++i)
+        if (uuid[i] != '-') {
+            bytes[at++] = static_cast<std::uint8_t>(digitOf(uuid[i]) * 16 + digitOf(uuid[i + 1]));
+            ++i;
+        }
+    return bytes;
+}
+
+/// Of a time in the form of records, which the seal has checked.
+std::int64_t millisecondsOf(const std::string& at)
+{
+    if (at.size() != 24)
+        return 0;
+    const auto number = [&](std::size_t from, std::size_t digits) {
+        int value = 0;
+        for (std::size_t i = from; i < from + digits; ++i)
+            value = value * 10 + (at[i] - '0');
+        return value;
+    };
+    using namespace std::chrono;
+    const sys_days day = year_month_day(year(number(0, 4)), month(static_cast<unsigned>(number(5, 2))), std::chrono::day(static_cast<unsigned>(number(8, 2))));
+    return duration_cast<milliseconds>(day.time_since_epoch()).count() + number(11, 2) * 3'600'000LL + number(14, 2) * 60'000LL +
+           number(17, 2) * 1000LL + number(20, 3);
+}
+
+template <class Value>
+void arrange(std::vector<Value>& column, const std::vector<std::uint32_t>& order)
+{
+    std::vector<Value> arranged;
+    arranged.reserve(column.size());
+    for (const std::uint32_t i : order)
+        arranged.push_back(std::move(column[i]));
+    column = std::move(arranged);
+}
+
+class Reader {
+public:
+    Reader(TestColumns& into, double metresPerGridUnit) : m_into(into), m_metres(metresPerGridUnit) {}
+
+    void reserve(std::size_t rows)
+    {
+        const auto each = [rows](auto&... columns) { (columns.reserve(rows), ...); };
+        each(m_into.id, m_into.number, m_into.compactionPct, m_into.startedMs, m_into.north, m_into.east, m_into.lot, m_into.lift,
+             m_into.person, m_into.state, m_into.purpose, m_into.conflict);
+    }
+
+    void row(const Statement& row)
+    {
+        m_into.id.push_back(bytesOf(row.text(0)));
+        m_into.number.push_back(row.text(1));
+        m_into.lot.push_back(subject(row.text(2)));
+        m_into.lift.push_back(subject(row.text(3)));
+        m_into.person.push_back(subject(row.text(4)));
+        m_into.purpose.push_back(static_cast<TestPurpose>(row.whole(5)));
+        m_into.state.push_back(static_cast<TestState>(row.whole(6)));
+        m_into.startedMs.push_back(millisecondsOf(row.text(7)));
+        const std::string unit = row.text(10);
+        const double factor = unit.empty() ? 1 : metresPer(unit) / m_metres;
+        const double none = std::numeric_limits<double>::quiet_NaN();
+        // the same number when the units agree, so that no digit moves
+        m_into.north.push_back(row.isNull(8) ? none : factor == 1 ? row.real(8) : row.real(8) * factor);
+        m_into.east.push_back(row.isNull(9) ? none : factor == 1 ? row.real(9) : row.real(9) * factor);
+        m_into.compactionPct.push_back(row.text(11));
+        m_into.conflict.push_back(row.whole(12) != 0);
+    }
+
+private:
+    std::uint32_t subject(std::string text)
+    {
+        const auto [place, isNew] = m_places.try_emplace(text, static_cast<std::uint32_t>(m_into.subjects.size()));
+        if (isNew)
+            m_into.subjects.push_back(std::move(text));
+        return place->second;
+    }
+
+    TestColumns& m_into;
+    double m_metres;
+    std::unordered_map<std::string, std::uint32_t> m_places;
+};
+
+void byStart(TestColumns& c)
+{
+    std::vector<std::uint32_t> order(c.size());
+    std::iota(order.begin(), order.end(), 0U);
+    const auto before = [&](std::uint32_t a, std::uint32_t b) {
+        return c.startedMs[a] != c.startedMs[b] ? c.startedMs[a] < c.startedMs[b] : c.id[a] < c.id[b];
+    };
+    if (std::is_sorted(order.begin(), order.end(), before))
+        return;
+    std::sort(order.begin(), order.end(), before);
+    const auto each = [&order](auto&... columns) { (arrange(columns, order), ...); };
+    each(c.id, c.number, c.compactionPct, c.startedMs, c.north, c.east, c.lot, c.lift, c.person, c.state, c.purpose, c.conflict);
+}
+
+}  // namespace
+
+std::string TestColumns::idText(std::size_t i) const
+{
+    constexpr char kHex[] = "0123456789abcdef";
+    std::string text;
+    for (std::size_t k = 0; k < 16; ++k) {
+        if (k == 4 || k == 6 || k == 8 || k == 10)
+            text += '-';
+        text += kHex[id[i][k] >> 4U];
+        text += kHex[id[i][k] & 0x0FU];
+    }
+    return text;
+}
+
+Result<TestColumns> testColumns(const Store& store)
+{
+    const auto job = StateQuery(store).job();
+    if (!job)
+        return tl::unexpected(job.error());
+    const auto count = store.database().ask("SELECT count(*) FROM test_row");
+    if (!count)
+        return tl::unexpected(count.error());
+    TestColumns columns;
+    Reader reader(columns, job->metresPerGridUnit);
+    reader.reserve(static_cast<std::size_t>(std::stoull(*count)));
+    auto query = store.database().use("SELECT id, number, lot, lift, person, purpose, state, started_at, north, east, grid_unit, compaction_pct,"
+                                      " conflict FROM test_row");
+    if (!query)
+        return tl::unexpected(query.error());
+    for (;;) {
+        const auto row = query->step();
+        if (!row)
+            return tl::unexpected(row.error());
+        if (!*row)
+            break;
+        reader.row(*query);
+    }
+    byStart(columns);
+    return columns;
+}
+
+}  // namespace groundcount::book
