@@ -163,7 +163,8 @@ std::string bookIdOf(const Entry& entry, const std::string& device)
 {
     std::string id = blake2b256Hex(device + " " + entry.subject + " " + entry.at).substr(0, 32);
     id[12] = '8';  // version
-    id[16] = "89ab"[id[16] & 3];  // variant
+    const int digit = id[16] <= '9' ? id[16] - '0' : id[16] - 'a' + 10;
+    id[16] = "89ab"[digit & 3];  // variant
     for (const std::size_t dash : {8U, 13U, 18U, 23U})
         id.insert(dash, "-");
     return id;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <limits>
 
 namespace groundcount::share {
 
@@ -49,6 +50,14 @@ std::int64_t wholeFrom(const std::string& text)
 Result<std::int64_t> numberMark(const book::Store& store, const Job& job, const char* name)
 {
     return book::carrierMark(store, job.begun, name).map(wholeFrom);
+}
+
+/// Where a pull goes on. It begins below every number, since a member may have put a text under any.
+Result<std::int64_t> pulledMark(const book::Store& store, const Job& job)
+{
+    return book::carrierMark(store, job.begun, kPulled).map([](const std::string& text) {
+        return text.empty() ? std::numeric_limits<std::int64_t>::min() : wholeFrom(text);
+    });
 }
 
 class Pusher {
@@ -197,7 +206,7 @@ Result<void> pushContents(book::Store& store, Job& job, Pushed& report, const bo
 /// Reads on from the mark to the server's end.
 Result<void> pullOn(book::Store& store, Job& job, book::BundleReport& report, const book::KeepOn& keepOn)
 {
-    auto cursor = numberMark(store, job, kPulled), seen = numberMark(store, job, kSeen);
+    auto cursor = pulledMark(store, job), seen = numberMark(store, job, kSeen);
     for (;;) {
         if (!cursor || !seen)
             return tl::unexpected(cursor ? seen.error() : cursor.error());
@@ -235,7 +244,7 @@ Result<void> pullOn(book::Store& store, Job& job, book::BundleReport& report, co
 /// How many of the texts up to the mark are there now that were not read: a text that was put behind the mark.
 Result<bool> hasMissed(const book::Store& store, Job& job)
 {
-    const auto cursor = numberMark(store, job, kPulled), seen = numberMark(store, job, kSeen);
+    const auto cursor = pulledMark(store, job), seen = numberMark(store, job, kSeen);
     if (!cursor || !seen)
         return tl::unexpected(cursor ? seen.error() : cursor.error());
     auto there = job.server.run("SELECT count(*) FROM groundcount.sealed WHERE project_id = $1 AND seq <= $2", {uuidOf(job.id), wholeOf(*cursor)});
@@ -284,7 +293,7 @@ Result<book::BundleReport> pull(book::Store& store, const std::string& address, 
         return tl::unexpected(missed.error());
     if (*missed) {
         for (const char* const name : {kPulled, kSeen})
-            if (auto noted = book::setCarrierMark(store, job->begun, name, "0"); !noted)
+            if (auto noted = book::setCarrierMark(store, job->begun, name, ""); !noted)
                 return tl::unexpected(noted.error());
         report.refused.clear();  // the second reading lists them again
         if (auto done = pullOn(store, *job, report, keepOn); !done)

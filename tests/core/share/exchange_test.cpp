@@ -173,7 +173,9 @@ void ExchangeTest::manyDevicesWithDisconnectsEndEqual()
         while (busy) {
             std::this_thread::sleep_for(std::chrono::milliseconds(3 + random() % 25));
             const std::string cuts = m_server->ask("boss", "SELECT count(pg_terminate_backend(pid)) FROM (SELECT pid FROM pg_stat_activity"
-                                                           " WHERE usename LIKE 'phone%' ORDER BY random() LIMIT 2) AS some");
+                                                           " WHERE usename LIKE 'phone%' ORDER BY random() LIMIT 2) AS chosen");
+            if (cuts.starts_with("error"))
+                qFatal("%s", cuts.c_str());
             cut += std::atoi(cuts.c_str());
         }
     });
