@@ -61,11 +61,11 @@ Result<Decimal> Decimal::parse(std::string_view text)
         if (c < '0' || c > '9')
             return refuse();
         any = true;
-        digits = digits * 10 + (c - '0');
         count += (count > 0 || c != '0') ? 1 : 0;
         places += point ? 1 : 0;
         if (count > kMostDigits || places > kMostPlaces)
             return refused("\"" + shown + "\" has too many digits; at most 18 digits and 15 places are kept.");
+        digits = digits * 10 + (c - '0');
     }
     if (!any)
         return refuse();
