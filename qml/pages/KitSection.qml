@@ -19,7 +19,7 @@ Column {
         title: root.title
         count: root.count
     }
-    RowColumn {
+    WrapColumn {
         width: parent.width
         symbolColumn: root.symbolColumn
         rows: root.rows

@@ -22,14 +22,44 @@ FocusScope {
         anchors.fill: parent
         visible: root.form.entry === null
 
-        PageHead {
+        Item {
             id: head
             objectName: "kitHead"
             x: Theme.margin
             width: root.columnWidth
-            title: root.form.title
-            hasBack: true
-            onBack: Desk.kit = ""
+            height: title.implicitHeight + Theme.gap2 > 56 ? title.implicitHeight + Theme.gap2 : 56
+
+            Pressable {
+                objectName: "back"
+                x: -Theme.margin
+                width: 52
+                height: 56
+                text: qsTr("Back")
+                onClicked: Desk.kit = ""
+                contentItem: Item { // qmllint disable deferred-property-id
+                    Icon {
+                        glyph: Glyph.Back
+                        x: 12
+                        anchors.verticalCenter: parent.verticalCenter
+                    }
+                }
+            }
+            Text {
+                id: title
+                objectName: "title"
+                anchors.left: parent.left
+                anchors.leftMargin: 32
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+                text: root.form.title
+                color: Theme.ink
+                font.pixelSize: Theme.sizeTitle
+                font.weight: Theme.strong
+                textFormat: Text.PlainText
+                wrapMode: Text.WordWrap
+                Accessible.role: Accessible.Heading
+                Accessible.name: text
+            }
         }
         Flickable {
             id: scroll

@@ -16,8 +16,10 @@ KitSheet {
         subject: root.subject
     }
     Item {
+        id: figures
+        readonly property bool stacked: maximum.implicitWidth + optimum.implicitWidth + Theme.gap3 > width
         width: parent.width
-        height: maximum.implicitHeight
+        height: stacked ? maximum.implicitHeight + optimum.implicitHeight + Theme.gap2 : maximum.implicitHeight
         visible: sheet.maximum !== ""
         Figure {
             id: maximum
@@ -28,8 +30,10 @@ KitSheet {
             uncertainty: sheet.spread
         }
         Figure {
+            id: optimum
             objectName: "optimum"
-            anchors.right: parent.right
+            x: parent.width - width
+            y: figures.stacked ? maximum.implicitHeight + Theme.gap2 : 0
             toTheRight: true
             label: qsTr("Optimum")
             figure: sheet.optimum

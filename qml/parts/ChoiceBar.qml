@@ -56,7 +56,7 @@ Rectangle {
                     textFormat: Text.PlainText
                     horizontalAlignment: Text.AlignHCenter
                     verticalAlignment: Text.AlignVCenter
-                    elide: Text.ElideRight
+                    wrapMode: Text.WordWrap
                 }
                 Rectangle {
                     visible: cell.index >= root.across

@@ -10,36 +10,42 @@ Pressable {
     property string unit: ""
 
     objectName: "entryRow"
-    implicitHeight: Theme.rowHeight * Theme.textScale
+    readonly property real half: width / 2
+    // A long value stands under its label.
+    readonly property bool stacked: figure.implicitWidth + (unitText.visible ? unitText.implicitWidth : 0) > half
+    implicitHeight: stacked ? labelText.height + figure.height + 2 * Theme.gap2
+        : labelText.implicitHeight + Theme.gap3 > Theme.rowHeight ? labelText.implicitHeight + Theme.gap3 : Theme.rowHeight
     groundRadius: 0
     text: label
     Accessible.name: label + " " + (value === "" ? qsTr("not typed yet") : value + " " + unit)
 
     contentItem: Item { // qmllint disable deferred-property-id
         Text {
+            id: labelText
             anchors.left: parent.left
-            anchors.right: figure.left
+            anchors.right: root.stacked ? chevron.left : figure.left
             anchors.rightMargin: Theme.gap2
-            anchors.verticalCenter: parent.verticalCenter
+            y: root.stacked ? Theme.gap2 : (parent.height - height) / 2
             text: root.label
             color: Theme.ink
             font.pixelSize: Theme.sizeRow
             font.weight: Theme.body
             textFormat: Text.PlainText
             wrapMode: Text.WordWrap
-            maximumLineCount: 2
-            elide: Text.ElideRight
         }
         Text {
             id: figure
             anchors.right: unitText.visible ? unitText.left : chevron.left
             anchors.rightMargin: unitText.visible ? Theme.gap1 : Theme.gap2
-            anchors.verticalCenter: parent.verticalCenter
+            y: root.stacked ? labelText.y + labelText.height : (parent.height - height) / 2
+            width: root.stacked && implicitWidth > root.width - 34 ? root.width - 34 : implicitWidth
             text: root.value === "" ? "–" : root.value
             color: Theme.ink
             font.pixelSize: Theme.sizeRow
             font.weight: Theme.strong
+            horizontalAlignment: Text.AlignRight
             textFormat: Text.PlainText
+            wrapMode: Text.WordWrap
         }
         UnitMark {
             id: unitText

@@ -10,13 +10,15 @@ Item {
     property bool ruled: true
 
     objectName: "sectionHead"
-    implicitHeight: Theme.sectionHeight * Theme.textScale
+    implicitHeight: titleText.implicitHeight + Theme.gap3 > Theme.sectionHeight * Theme.textScale ? titleText.implicitHeight + Theme.gap3
+        : Theme.sectionHeight * Theme.textScale
 
     Rule {
         visible: root.ruled
         width: parent.width
     }
     Text {
+        id: titleText
         anchors.left: parent.left
         anchors.right: countText.left
         anchors.rightMargin: Theme.gap2
@@ -27,7 +29,7 @@ Item {
         font.pixelSize: Theme.sizeRow
         font.weight: Theme.strong
         textFormat: Text.PlainText
-        elide: Text.ElideRight
+        wrapMode: Text.WordWrap
         Accessible.role: Accessible.Heading
         Accessible.name: text
     }

@@ -9,6 +9,7 @@ Column {
 
     required property RowList rows
     property bool open: true
+    property bool symbolColumn: false
     signal picked(string rowId)
 
     objectName: "wrapColumn"
@@ -26,11 +27,13 @@ Column {
             required property string unit
             required property string word
             required property int mark
+            required property int wordMark
             required property bool chevron
 
             objectName: "row" + index
             width: root.width
-            height: words.implicitHeight + Theme.gap3 > Theme.rowHeight ? words.implicitHeight + Theme.gap3 : Theme.rowHeight
+            readonly property real content: words.implicitHeight > side.implicitHeight ? words.implicitHeight : side.implicitHeight
+            height: content + Theme.gap3 > Theme.rowHeight ? content + Theme.gap3 : Theme.rowHeight
             enabled: root.open
             groundRadius: 0
             text: title
@@ -50,7 +53,7 @@ Column {
                 Column {
                     id: words
                     anchors.left: parent.left
-                    anchors.leftMargin: symbol.visible ? Theme.iconColumn : 0
+                    anchors.leftMargin: symbol.visible || root.symbolColumn ? Theme.iconColumn : 0
                     anchors.right: side.left
                     anchors.rightMargin: Theme.gap2
                     anchors.verticalCenter: parent.verticalCenter
@@ -70,31 +73,45 @@ Column {
                         text: line.second
                     }
                 }
-                Row {
+                StateInk {
+                    id: wordInk
+                    mark: line.wordMark
+                    plain: Theme.ink2
+                }
+                Column {
                     id: side
                     anchors.right: sign.visible ? sign.left : parent.right
                     anchors.rightMargin: sign.visible ? Theme.gap2 : 0
                     anchors.verticalCenter: parent.verticalCenter
-                    spacing: Theme.gap1
-                    Text {
-                        id: figureText
+                    Row {
+                        anchors.right: parent.right
                         visible: line.figure !== ""
-                        text: line.figure
-                        color: Theme.ink
-                        font.pixelSize: Theme.sizeMeasured
-                        font.weight: Theme.strong
-                        textFormat: Text.PlainText
+                        spacing: Theme.gap1
+                        Text {
+                            id: figureText
+                            text: line.figure
+                            color: Theme.ink
+                            font.pixelSize: Theme.sizeMeasured
+                            font.weight: Theme.strong
+                            textFormat: Text.PlainText
+                        }
+                        UnitMark {
+                            visible: line.unit !== ""
+                            anchors.baseline: figureText.baseline
+                            text: line.unit
+                        }
                     }
-                    UnitMark {
-                        visible: line.unit !== ""
-                        anchors.baseline: figureText.baseline
-                        text: line.unit
-                    }
-                    Body {
+                    Text {
+                        anchors.right: parent.right
                         visible: line.word !== ""
-                        color: Theme.ink2
-                        wrapMode: Text.NoWrap
+                        width: implicitWidth > line.width * 0.45 ? line.width * 0.45 : implicitWidth
+                        horizontalAlignment: Text.AlignRight
                         text: line.word
+                        color: wordInk.color
+                        font.pixelSize: Theme.sizeBody
+                        font.weight: line.wordMark === Mark.Nothing ? Theme.body : Theme.strong
+                        textFormat: Text.PlainText
+                        wrapMode: Text.WordWrap
                     }
                 }
                 Icon {
