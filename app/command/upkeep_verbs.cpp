@@ -4,6 +4,7 @@
 #include "command/open_book.h"
 #include "command/verb.h"
 
+#include <filesystem>
 #include <memory>
 
 namespace groundcount::command {
@@ -34,6 +35,25 @@ std::string lineText(const book::HistoryLine& line)
     for (const auto& change : line.changes)
         text += "\n    " + change;
     return text;
+}
+
+/// Merges into a book, or into a new one that becomes a copy of the other.
+Result<book::MergeReport> mergeInto(const std::string& path, const std::string& other, const std::string& key)
+{
+    const auto from = openToRead(other);
+    if (!from)
+        return tl::unexpected(from.error());
+    std::error_code ignored;
+    if (std::filesystem::exists(path, ignored)) {
+        auto store = openToWrite(path, key);
+        return store ? store->mergeFrom(*from) : tl::unexpected(store.error());
+    }
+    auto fresh = NewBook::begin(path, key);
+    auto report = fresh ? fresh->store().mergeFrom(*from) : Result<book::MergeReport>(tl::unexpected(fresh.error()));
+    if (report)
+        if (auto finished = fresh->finish(); !finished)
+            return tl::unexpected(finished.error());
+    return report;
 }
 
 }  // namespace
@@ -80,15 +100,13 @@ void addMerge(CLI::App& app, int& status)
     auto path = std::make_shared<std::string>();
     auto other = std::make_shared<std::string>();
     auto key = std::make_shared<std::string>();
-    verb->add_option("BOOK", *path, "Field book that receives")->required();
+    verb->add_option("BOOK", *path, "Field book that receives; when it does not exist it becomes a copy of the other")->required();
     verb->add_option("OTHER", *other, "Field book that is read")->required();
     verb->add_option("--key", *key, "Device key file")->type_name("FILE");
     verb->footer("A union: what is here already is left alone, so the verb can be repeated. Each refused record is named and holds back\n"
                  "nothing else; the exit status is then 1.");
     verb->callback([path, other, key, &status] {
-        auto store = openToWrite(*path, *key);
-        const auto from = store ? openToRead(*other) : Result<book::Store>(tl::unexpected(store.error()));
-        const auto report = from ? store->mergeFrom(*from) : Result<book::MergeReport>(tl::unexpected(from.error()));
+        const auto report = mergeInto(*path, *other, *key);
         if (!report) {
             status = refuse(report.error());
             return;

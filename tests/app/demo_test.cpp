@@ -184,8 +184,11 @@ private slots:
     void mergesARecordOnceAndNamesARefusedOne()
     {
         const auto broken = m_bench.damaged("day.fieldbook", "worn.fieldbook");
-        const auto other = m_bench.path("other.fieldbook");  // of another device: a device numbers its records in each book from 1
-        QCOMPARE(m_bench.run({"make", other, "--name", "Other", "--epsg", "6411", "--person", "A. Sample", "--key", m_bench.path("other.key")}).code, 0);
+        const auto other = m_bench.path("other.fieldbook");  // a new copy, made by the merge
+        const auto apart = m_bench.path("apart.fieldbook");  // another job is another book
+        QCOMPARE(m_bench.run({"make", apart, "--name", "Other", "--epsg", "6411", "--person", "A. Sample", "--key", m_bench.path("other.key")}).code, 0);
+        const auto refusal = m_bench.run({"merge", apart, m_book, "--key", m_bench.path("other.key")});
+        QVERIFY2(refusal.isRefusal() && refusal.err.contains("Each job is one book"), refusal.err.constData());
         const auto partly = m_bench.run({"merge", other, broken, "--key", m_bench.path("other.key")});
         QCOMPARE(partly.code, 1);
         QVERIFY2(partly.err.contains("reading of") && partly.out.contains("127 records taken"), partly.out + partly.err);
