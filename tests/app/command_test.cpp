@@ -125,9 +125,9 @@ private slots:
         QTest::addColumn<QByteArray>("json");
         QTest::addColumn<QByteArray>("says");
         const auto row = [](const char* name, const QByteArray& json, const char* says) { QTest::newRow(name) << json << QByteArray(says); };
-        row("density count of zero", with(kCounts, "\"density_count\": 1958", "\"density_count\": 0"), "Test count is 0");
-        row("moisture count of zero", with(kCounts, "\"moisture_count\": 302", "\"moisture_count\": 0"), "Test count is 0");
-        row("standard count of zero", with(kCounts, "\"2846\"", "\"0\""), "Standard count is 0");
+        row("density count of zero", with(kCounts, "\"density_count\": 1958", "\"density_count\": 0"), "The density count is 0; it must be above 0");
+        row("moisture count of zero", with(kCounts, "\"moisture_count\": 302", "\"moisture_count\": 0"), "The moisture count is 0; it must be above 0");
+        row("standard count of zero", with(kCounts, "\"2846\"", "\"0\""), "The density standard count is 0; it must be above 0");
         row("ratio above the calibration", with(kCounts, "1958", "99999"), "must be at most A");
         row("ratio below the water calibration", with(kCounts, "\"moisture_count\": 302", "\"moisture_count\": 5"), "at least E");
         row("depth without calibration", with(kCounts, "\"depth_in\": \"8\", \"readings\"", "\"depth_in\": \"7\", \"readings\""), "no calibration at 7 in.");

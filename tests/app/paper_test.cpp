@@ -109,9 +109,9 @@ private slots:
 
     void refusesWhatTheBookDoesNotHave()
     {
-        QCOMPARE(textOf({"test", "999"}), QString("The book has no test \"999\".\n"));
-        QCOMPARE(textOf({"day", "2026-13-01"}), QString("A day is written as 2026-06-09; it is \"2026-13-01\".\n"));
-        QCOMPARE(textOf({"day", "2020-01-01"}), QString("The book has no test of 2020-01-01.\n"));
+        QVERIFY(textOf({"test", "999"}).endsWith("The book has no test \"999\".\n"));
+        QVERIFY(textOf({"day", "2026-13-01"}).endsWith("A day is written as 2026-06-09; it is \"2026-13-01\".\n"));
+        QVERIFY(textOf({"day", "2020-01-01"}).endsWith("The book has no test of 2020-01-01.\n"));
     }
 
     void repeatsTheHeadOfALongTableAndCountsPages()

@@ -5,7 +5,9 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QStandardPaths>
+#include <QFile>
 #include <QTest>
+#include <QTranslator>
 
 using groundcount::ui::readArguments;
 using groundcount::ui::StartOptions;
@@ -14,6 +16,18 @@ class StartTest : public QObject {
     Q_OBJECT
 
 private slots:
+    void everyTextHasItsSpanish()
+    {
+        QTranslator translator;
+        QVERIFY(translator.load(QStringLiteral(":/i18n/groundcount_es.qm")));
+        QCOMPARE(translator.translate("KitPage", "Kit"), QStringLiteral("Equipo"));
+        QFile texts(QStringLiteral(GROUNDCOUNT_SOURCE_DIR "/qml/language/groundcount_es.ts"));
+        QVERIFY(texts.open(QIODevice::ReadOnly));
+        const QByteArray all = texts.readAll();
+        QVERIFY(all.count("<message") > 1000);
+        QCOMPARE(all.count("type=\"unfinished\""), 0);
+    }
+
     /// The user's own book and key stay untouched.
     void initTestCase() { QStandardPaths::setTestModeEnabled(true); }
 

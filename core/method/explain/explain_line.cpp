@@ -28,8 +28,8 @@ std::vector<ExplainStep> explainCurve(const CurveElements& c, const CurveStation
     steps.add("Long chord LC", "2 R sin(I/2)", "2" + std::string(kTimes) + r + kTimes + "sin(" + half + ")", shown(c.longChordFt, 3), "ROUTE-SHEET");
     steps.add("Middle ordinate M", "R (1" + std::string(kMinus) + "cos(I/2))", r + kTimes + "(1" + kMinus + "cos(" + half + "))", shown(c.middleOrdinateFt, 3), "ROUTE-SHEET");
     steps.add("External distance E", "R (1/cos(I/2)" + std::string(kMinus) + "1)", r + kTimes + "(1/cos(" + half + ")" + kMinus + "1)", shown(c.externalFt, 3), "ROUTE-SHEET");
-    steps.add("PC", "PI" + std::string(kMinus) + "T", stationText(s.piFt, perStation, 2) + kMinus + shown(c.tangentFt, 2), stationText(s.pcFt, perStation, 2), "ROUTE-SHEET");
-    steps.add("PT", "PC + L, never PI + T", stationText(s.pcFt, perStation, 2) + " + " + shown(c.lengthFt, 2), stationText(s.ptFt, perStation, 2), "ROUTE-SHEET, CRV-Q10");
+    steps.add("Station of PC", "PI \xE2\x88\x92 T", stationText(s.piFt, perStation, 2) + kMinus + shown(c.tangentFt, 2), stationText(s.pcFt, perStation, 2), "ROUTE-SHEET");
+    steps.add("Station of PT", "PC + L, never PI + T", stationText(s.pcFt, perStation, 2) + " + " + shown(c.lengthFt, 2), stationText(s.ptFt, perStation, 2), "ROUTE-SHEET, CRV-Q10");
     return steps.take();
 }
 

@@ -83,7 +83,7 @@ const std::vector<RuleKey>& choiceKeys()
         {"second_reading", "a second reading is taken", "always|when asked|never"},
         {"second_reading.kind", "limits of the second reading are", "absolute|percent of the first"},
         {"offset.approval", "a name that approved a moisture correction or density bias is", "not needed|needed"},
-        {"standard.rule", "standard counts are judged by", "percent"},
+        {"standard.rule", "standard counts are judged by", "percent|two-step|statistical|decay band"},
         {"standard.too_few", "with too few earlier standard counts use the", "mean of those there are|refuse"},
         {"lot.retested", "a failed random test that was closed by a retest counts as", "the passing retest|the failed test|nothing"},
         {"pwl.table", "percent within limits is read", "exact|next higher whole|nearest whole"},

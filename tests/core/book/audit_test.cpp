@@ -115,7 +115,9 @@ void AuditTest::offsetsInForceAreUsed()
     QVERIFY(bias(70, "2026-05-01", "2026-06-08", "9"));   // expired the day before
     QVERIFY(bias(71, "2026-06-10", "2026-12-31", "7"));   // not yet
     QVERIFY(bias(72, "2026-06-01", "2026-06-09", "0.5")); // in force on its last day
-    const auto evidence = gatherEvidence(store, id(100)).value();
+    const auto gathered = gatherEvidence(store, id(100));
+    QVERIFY2(gathered, gathered ? "" : gathered.error().what.c_str());
+    const auto& evidence = *gathered;
     QVERIFY(std::abs(evidence.input.gauge.densityBiasKgPerM3 - 0.5 * 16.01846337396) < 1e-9);
     const Entry after = verdictEntry(evidence, id(kPerson), at(80), -300).value();
     const auto wet = [](const Body& body) { return std::stod(textAt(body.at("figures").at("unrounded"), "wet_density_lb_ft3")); };

@@ -110,7 +110,9 @@ public:
         standard["density_deviation_pct"] = "-0.2";
         Entry old = entry("standard-count", 31, standard, 0);
         old.at = "2026-06-08T11:00:00.000Z";  // by another phone, the day before
-        Store other = m_bench.make("other.fieldbook", 9);
+        if (!m_store.handOver(m_bench.at("other.fieldbook")))
+            qFatal("copy");
+        Store other = Store::open(m_bench.at("other.fieldbook"), OpenMode::ReadWrite, key(9)).value();
         m_old = other.seal(old).value().hash;
         if (!m_store.mergeFrom(other))
             qFatal("merge");

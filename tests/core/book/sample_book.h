@@ -31,7 +31,8 @@ inline DeviceKey key(unsigned char fill = 7)
 inline std::string at(int second)
 {
     char text[40];
-    std::snprintf(text, sizeof text, "2026-06-09T%02d:%02d:%02d.000Z", 12 + second / 3600, second / 60 % 60, second % 60);
+    const int hours = 12 + second / 3600;
+    std::snprintf(text, sizeof text, "2026-06-%02dT%02d:%02d:%02d.000Z", 9 + hours / 24, hours % 24, second / 60 % 60, second % 60);
     return text;
 }
 
