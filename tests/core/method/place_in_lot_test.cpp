@@ -153,8 +153,8 @@ private slots:
             return std::string("no such step");
         };
         QCOMPARE(valueOf(steps, "Tangent length T"), std::string("363.970"));  // 1000 tan 20 degrees
-        QCOMPARE(valueOf(steps, "PC"), std::string("46+36.03"));
-        QCOMPARE(valueOf(steps, "PT"), std::string("53+34.16"));  // PC + 1000 x 40 pi/180
+        QCOMPARE(valueOf(steps, "Station of PC"), std::string("46+36.03"));
+        QCOMPARE(valueOf(steps, "Station of PT"), std::string("53+34.16"));  // PC + 1000 x 40 pi/180
         const auto line = Alignment::fromElements({0, 0}, 0, 1000, {{500, 0, Turn::Right, 0}}, {{1200, 1300}}).value();
         const PlanPoint where{250, -12.5};
         const auto found = line.locate(where.northFt, where.eastFt).value();
