@@ -1,6 +1,6 @@
 #include "view/count_step.h"
 
-#include "method/site/way.h"
+#include "method/site/heading.h"
 
 #include "method/site/clearance.h"
 #include "view/figure_text.h"
@@ -232,7 +232,7 @@ void CountStep::showRing()
     const bool unsureKnown = !std::isnan(own->accuracyMetres);
     const double north = own->north - *m_facts.place->north;
     const double east = own->east - *m_facts.place->east;
-    const auto way = method::wayTo(m_facts.book->gridLength(north), m_facts.book->gridLength(east));
+    const auto way = method::headingOf({m_facts.book->gridLength(north), m_facts.book->gridLength(east)});
     if (!way)
         return;
     const double away = ring.of(way->distance);

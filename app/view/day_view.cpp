@@ -1,6 +1,6 @@
 #include "view/day_view.h"
 
-#include "method/site/way.h"
+#include "method/site/heading.h"
 #include "view/figure_text.h"
 #include "view/kit_form.h"
 #include "view/limit_scale.h"
@@ -14,11 +14,11 @@ namespace {
 
 enum Role { Label = Qt::UserRole, Figure, Deviation, MarkRole, LowLimit, HighLimit, Value };
 
-std::optional<method::Way> towards(const std::optional<OwnPlace>& own, const book::SiteRow& site, double metresPerUnit)
+std::optional<method::Heading> towards(const std::optional<OwnPlace>& own, const book::SiteRow& site, double metresPerUnit)
 {
     if (!own)
         return std::nullopt;
-    const auto way = method::wayTo(Length::metres((site.north - own->north) * metresPerUnit), Length::metres((site.east - own->east) * metresPerUnit));
+    const auto way = method::headingOf({Length::metres((site.north - own->north) * metresPerUnit), Length::metres((site.east - own->east) * metresPerUnit)});
     return way ? std::optional(*way) : std::nullopt;
 }
 
@@ -174,7 +174,7 @@ void DayView::refreshOwed()
     const auto& all = m_session->snapshot();
     struct Owed {
         const book::SiteRow* site;
-        std::optional<method::Way> way;
+        std::optional<method::Heading> way;
     };
     std::vector<Owed> owed;
     std::size_t drawn = 0;

@@ -1,6 +1,6 @@
 #include "view/verdict_step.h"
 
-#include "method/site/way.h"
+#include "method/site/heading.h"
 
 #include "view/figure_text.h"
 
@@ -177,9 +177,9 @@ void VerdictStep::addNextSite()
     if (!m_facts.place || !m_facts.place->north)
         return;
     std::optional<book::SiteRow> next;
-    std::optional<method::Way> nearest;
+    std::optional<method::Heading> nearest;
     for (const auto& site : m_facts.book->sites()) {
-        const auto way = method::wayTo(m_facts.book->gridLength(site.north - *m_facts.place->north), m_facts.book->gridLength(site.east - *m_facts.place->east));
+        const auto way = method::headingOf({m_facts.book->gridLength(site.north - *m_facts.place->north), m_facts.book->gridLength(site.east - *m_facts.place->east)});
         if (site.testId.empty() && way && (!nearest || way->distance < nearest->distance)) {
             nearest = *way;
             next = site;

@@ -1,7 +1,7 @@
 #include "book/retest_chain.h"
 
 #include "method/limit.h"
-#include "method/site/way.h"
+#include "method/site/heading.h"
 
 namespace groundcount::book {
 
@@ -40,8 +40,8 @@ std::optional<Length> RetestChains::distanceToParent(const TestRow& retest) cons
     const auto parent = m_byId.find(retest.retestOf);
     if (parent == m_byId.end() || !hasPlace(retest) || !hasPlace(*parent->second))
         return std::nullopt;
-    const auto way = method::wayTo(Length::metres((retest.north - parent->second->north) * m_metresPerGridUnit),
-                                   Length::metres((retest.east - parent->second->east) * m_metresPerGridUnit));
+    const auto way = method::headingOf({Length::metres((retest.north - parent->second->north) * m_metresPerGridUnit),
+                                   Length::metres((retest.east - parent->second->east) * m_metresPerGridUnit)});
     return way ? std::optional(way->distance) : std::nullopt;
 }
 

@@ -2,7 +2,6 @@
 #include "method/accept/weighted.h"
 #include "method/explain/explain_line.h"
 #include "method/soil/family_curve.h"
-#include "method/site/way.h"
 
 #include <QTest>
 #include <cmath>
@@ -15,21 +14,6 @@ using namespace groundcount::method;
 class PlaceInLotTest : public QObject {
     Q_OBJECT
 private slots:
-    void waysOfTheEightWinds()
-    {
-        const double legs[][3] = {{1, 0, 0}, {1, 1, 45}, {0, 1, 90}, {-1, 1, 135}, {-1, 0, 180}, {-1, -1, 225}, {0, -1, 270}, {1, -1, 315}};
-        for (const auto& leg : legs) {
-            const auto way = wayTo(Length::feet(leg[0] * 30), Length::feet(leg[1] * 30));
-            QVERIFY(std::fabs(way->bearingDeg - leg[2]) < 1e-9);
-            QVERIFY(std::fabs(way->distance.feet() - 30 * std::sqrt(leg[0] * leg[0] + leg[1] * leg[1])) < 1e-9);
-        }
-        QCOMPARE(wayTo(Length::feet(3), Length::feet(4))->distance.feet(), 5.0);
-        QCOMPARE(wayTo({}, {})->bearingDeg, 0.0);
-        QVERIFY(wayTo(Length::metres(1), Length::metres(-1e-300))->bearingDeg < 360);
-        QVERIFY(!wayTo(Length::metres(std::nan("")), {}));
-        QVERIFY(!wayTo({}, Length::metres(std::numeric_limits<double>::infinity())));
-    }
-
     void everyStationOfALotLiesInOneSublot()
     {
         std::mt19937_64 random(3);
