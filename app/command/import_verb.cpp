@@ -1,11 +1,10 @@
 #include "book/csv_import.h"
-#include "book/state_query.h"
+#include "book/job_rules.h"
 #include "command/open_book.h"
 #include "command/verb.h"
 
 #include <iostream>
 #include <memory>
-#include <nlohmann/json.hpp>
 
 namespace groundcount::command {
 namespace {
@@ -15,23 +14,6 @@ struct ImportOptions {
     bool skipBroken = false;
 };
 
-/// The job's rule set as the book holds it.
-Result<method::RuleSet> jobRules(const book::Store& store)
-{
-    const auto job = book::StateQuery(store).job();
-    if (!job)
-        return tl::unexpected(job.error());
-    book::RecordFilter filter;
-    filter.kind = "rule-set";
-    filter.subject = job->ruleSet;
-    const auto records = store.records(filter);
-    if (!records)
-        return tl::unexpected(records.error());
-    if (job->ruleSet.empty() || records->empty())
-        return refused("The job in the book has no rule set; name one with --rules.");
-    return method::ruleSetFromJson(records->back().body.at("rules").dump());
-}
-
 Result<book::ImportReport> take(const ImportOptions& options)
 {
     const auto text = readText(options.csv);
@@ -40,7 +22,7 @@ Result<book::ImportReport> take(const ImportOptions& options)
     auto store = openToWrite(options.book, options.key);
     if (!store)
         return tl::unexpected(store.error());
-    auto rules = options.rules.empty() ? jobRules(*store) : rulesFrom(options.rules);
+    auto rules = options.rules.empty() ? book::jobRules(*store) : rulesFrom(options.rules);
     if (!rules)
         return tl::unexpected(rules.error());
     const auto person = personCalled(*store, options.by);

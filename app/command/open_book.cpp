@@ -52,6 +52,8 @@ Result<book::Store> openToRead(const std::string& path)
     auto store = book::Store::open(path, book::OpenMode::ReadOnly);
     if (store && !store->damage().empty())
         std::cerr << store->damage() << '\n';
+    if (store && !store->hasCurrentFold())
+        std::cerr << "The lists in " << path << " are of another version of this program; \"groundbook rebuild " << path << "\" makes them anew from the records.\n";
     return store;
 }
 

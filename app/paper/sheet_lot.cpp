@@ -1,3 +1,5 @@
+#include "book/job_rules.h"
+#include "book/lot_statistics.h"
 #include "book/state_query.h"
 #include "paper/paper_ink.h"
 #include "paper/paper_text.h"
@@ -81,6 +83,26 @@ Table liftTable(const std::vector<book::TestRow>& tests, const QString& unit)
     return table;
 }
 
+template <class T, class Shown>
+QString shownOr(const book::Figure<T>& figure, Shown shown)
+{
+    return figure.value ? shown(*figure.value) : text(figure.whyNot);
+}
+
+/// The lot's figures; where there is none, the sentence that says why.
+Facts statisticsOf(const book::LotStatistics& figures)
+{
+    const auto number = [](double value, int places) { return figure(QString::number(value, 'f', places).toStdString()); };
+    QStringList left;
+    for (const auto& one : figures.leftOut)
+        left.append(text(one));
+    return {{{Words::tr("Random tests needed, made"), QString::number(figures.required) + ", " + QString::number(figures.made)}, {Words::tr("Mean compaction %"), shownOr(figures.mean, [&](double mean) { return number(mean, 2); })},
+             {Words::tr("Standard deviation"), shownOr(figures.spread, [&](const method::Spread& spread) { return number(spread.sd, 2); })},
+             {Words::tr("Percent within limits"), shownOr(figures.pwl, [&](const method::LotPwl& pwl) { return number(pwl.pwl, 1); })},
+             {Words::tr("Do not enter"), left.isEmpty() ? QStringLiteral("–") : left.join(QStringLiteral("; "))}},
+            2};
+}
+
 QString requirementOf(const book::LotRow& lot)
 {
     const QString low = lot.minimumPctText.empty() ? QString() : Words::tr("at least %1 %").arg(figure(lot.minimumPctText));
@@ -105,12 +127,14 @@ Result<Document> lotSheet(const Source& source, const std::string& id)
         return refused("The book has no lot " + id + ".");
     Document sheet = headed(source, *job, Words::tr("Lot %1").arg(text(lot->name)), lotRange(*lot));
     const auto owed = std::count_if(sites->begin(), sites->end(), [](const auto& site) { return site.testId.empty(); });
-    const auto openFailures = std::count_if(tests->begin(), tests->end(), [&](const book::TestRow& test) {
-        return test.state == book::TestState::Fail && std::none_of(tests->begin(), tests->end(), [&](const auto& other) { return other.retestOf == test.id && other.state == book::TestState::Pass; });
-    });
+    const auto rules = book::jobRules(source.store).and_then(book::statisticsRules);
+    const auto figures = rules ? book::lotStatistics(*lot, *lifts, *tests, job->metresPerGridUnit, *rules) : Result<book::LotStatistics>(tl::unexpected(rules.error()));
+    if (!figures)
+        return tl::unexpected(figures.error());
     sheet.blocks.push_back(Facts{{{Words::tr("Stations"), lotRange(*lot)}, {Words::tr("Compaction"), requirementOf(*lot)}, {Words::tr("Moisture window"), text(lot->windowKind) + ' ' + figure(lot->windowLowText) + ' ' + figure(lot->windowHighText)},
                                   {Words::tr("Tests needed in a lift"), QString::number(lot->testsPerLift)}, {Words::tr("Lifts"), QString::number(lifts->size())}, {Words::tr("Tests made"), QString::number(tests->size())},
-                                  {Words::tr("Drawn sites owed"), QString::number(owed)}, {Words::tr("Failures not yet passed again"), QString::number(openFailures)}}});
+                                  {Words::tr("Drawn sites owed"), QString::number(owed)}, {Words::tr("Failures not yet passed again"), QString::number(figures->openFailures.size())}}});
+    sheet.blocks.push_back(statisticsOf(*figures));
     for (auto lift = lifts->rbegin(); lift != lifts->rend(); ++lift) {
         LotMap map{*lot, {}, {}};
         std::copy_if(tests->begin(), tests->end(), std::back_inserter(map.tests), [&](const auto& test) { return test.lift == lift->id; });

@@ -27,8 +27,10 @@ void HazardCard::measureOnMap(const RuleLength& required)
     for (const auto& obstacle : m_facts.book->obstacles()) {
         if (!isNear(obstacle.obstacleKind))
             continue;
-        const Length centre = m_facts.book->gridLength(std::hypot(obstacle.north - *m_facts.place->north, obstacle.east - *m_facts.place->east));
-        const double away = std::max(0.0, required.of(centre) - required.of(Length::feet(obstacle.radiusFt)));
+        const auto heading = method::headingOf({m_facts.book->gridLength(obstacle.north - *m_facts.place->north), m_facts.book->gridLength(obstacle.east - *m_facts.place->east)});
+        if (!heading)
+            continue;
+        const double away = std::max(0.0, required.of(heading->distance) - required.of(Length::feet(obstacle.radiusFt)));
         // Own circle and the obstacle's are added, not squared and rooted: both may be off the same way.
         const double unsure = required.of(Length::metres(m_facts.place->accuracyMetres)) + required.of(Length::feet(obstacle.uncertaintyFt));
         if (!m_onMap || away - unsure < m_onMap->value - m_onMap->uncertainty)

@@ -128,14 +128,15 @@ bool ObstacleSheet::seal()
     if (m_byTape) {
         const Length away = Length::feet(m_distance.toDouble());
         const auto shift = method::shiftOf(away, m_direction * kDegreesApart);
-        if (!shift) {
-            m_trouble = QString::fromStdString(shift.error().what);
+        const auto across = method::acrossOf(away, kDirectionUnsureDeg);
+        if (!shift || !across) {
+            m_trouble = QString::fromStdString(shift ? across.error().what : shift.error().what);
             emit changed();
             return false;
         }
         north += shift->north.metres() / m_session->metresPerGridUnit();
         east += shift->east.metres() / m_session->metresPerGridUnit();
-        unsure += away.metres() * std::sin(kDirectionUnsureDeg * M_PI / 180);
+        unsure += across->metres();
     }
     const SheetBook book(*m_session);
     const QString name = m_name.trimmed().isEmpty() ? kindWords()[m_kind] : m_name.trimmed();

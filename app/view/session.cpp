@@ -2,6 +2,7 @@
 
 #include "book/lot_statistics.h"
 
+#include "book/job_rules.h"
 #include "book/keys.h"
 #include "book/state_query.h"
 #include "book/store.h"
@@ -242,14 +243,11 @@ void Session::refreshGround(std::string& trouble)
     }
     m_ruleSet = method::neutralRules();
     if (!job.ruleSet.empty()) {
-        const auto records = m_store->records({job.ruleSet, "rule-set"});
-        if (records && !records->empty()) {
-            auto rules = method::ruleSetFromJson(records->back().body.value("rules", book::Body::object()).dump());
-            if (rules)
-                m_ruleSet = std::move(*rules);
-            else
-                keep(rules.error());
-        }
+        auto rules = book::jobRules(*m_store);
+        if (rules)
+            m_ruleSet = std::move(*rules);
+        else
+            keep(rules.error());
     }
     if (auto rules = book::statisticsRules(m_ruleSet))
         m_snapshot.retestDistance = rules->retestDistance;

@@ -2,6 +2,7 @@
 
 #include "method/site/heading.h"
 
+#include "book/retest_chain.h"
 #include "view/figure_text.h"
 
 #include <algorithm>
@@ -137,10 +138,9 @@ void VerdictStep::sayNext(const SheetBook::Judged& judged)
         break;
     case method::Outcome::Fail: {
         const auto& tests = m_facts.session->snapshot().tests;
-        const auto passed = std::find_if(tests.begin(), tests.end(), [&](const book::TestRow& other) {
-            return other.retestOf == m_facts.testId && other.state == book::TestState::Pass;
-        });
-        if (passed != tests.end()) {
+        const book::RetestChains chains(tests, m_facts.session->metresPerGridUnit(), m_facts.session->snapshot().retestDistance);
+        const auto own = m_facts.book->test(m_facts.testId);
+        if (const auto* passed = own ? chains.closedBy(*own) : nullptr) {
             addNext(tr("Nothing: retest %1 passed").arg(QString::fromStdString(passed->number)), tr("This failure is closed and stays in the book"));
             break;
         }

@@ -237,7 +237,7 @@ Result<Evidence> evidenceFrom(const std::vector<Record>& records)
             return tl::unexpected(read.error());
     evidence.input.standing = isOverridden(chosen) ? Standing::Overridden : Standing::Regular;
     const auto text = canonicalText(chosen.one("rule-set")->body.at("rules"));
-    auto rules = text ? ruleSetFromJson(*text) : Result<RuleSet>(tl::unexpected(text.error()));
+    auto rules = text ? ruleSetFromSealed(*text) : Result<RuleSet>(tl::unexpected(text.error()));
     if (!rules)
         return tl::unexpected(rules.error());
     evidence.rules = std::move(*rules);

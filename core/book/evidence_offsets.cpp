@@ -3,6 +3,7 @@
 #include "book/kinds.h"
 #include "book/local_time.h"
 #include "method/decimal.h"
+#include "method/rules/rule_set.h"
 #include "method/rules/test_input_json.h"
 #include "method/sentence.h"
 
@@ -101,6 +102,10 @@ Result<double> limitOf(const Body& ruleSet, const char* key)
     if (ruleSet.contains(at) && ruleSet.at(at).is_object() && ruleSet.at(at).contains(key) && ruleSet.at(at).at(key).is_object())
         if (const auto value = Decimal::parse(textAt(ruleSet.at(at).at(key), "value")))
             return value->value();
+    const auto& later = method::laterKeys();
+    const auto& neutral = method::neutralRules().limits;
+    if (const auto limit = neutral.find(key); limit != neutral.end() && std::find(later.begin(), later.end(), key) != later.end())
+        return limit->second.value.value();
     return refused(std::string("The job's rule set lacks the limit \"") + key + "\".");
 }
 

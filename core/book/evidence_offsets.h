@@ -24,7 +24,8 @@ Result<void> readOffsets(const std::vector<const Record*>& offsets, const method
 /// @return "YYYY-MM-DD" @error Refused for a rule set without that key. @source [DESIGN]
 Result<std::string> lastDayOf(const Body& offset, const Body& ruleSet);
 
-/// A limit's number straight from a sealed rule set. @error Refused when it is not there.
+/// A limit's number straight from a sealed rule set; one that came after it was sealed is that of the neutral rules, as
+/// method::ruleSetFromSealed has it. @error Refused when it is not there.
 Result<double> limitOf(const Body& ruleSet, const char* key);
 
 }  // namespace groundcount::book

@@ -23,7 +23,7 @@ Result<method::RuleSet> jobRules(const Store& store)
     if (!sealed || !sealed->body.contains("rules"))
         return refused("The rule set that the job names is missing or void.");
     const auto text = canonicalText(sealed->body.at("rules"));
-    return text ? method::ruleSetFromJson(*text) : Result<method::RuleSet>(tl::unexpected(text.error()));
+    return text ? method::ruleSetFromSealed(*text) : Result<method::RuleSet>(tl::unexpected(text.error()));
 }
 
 }  // namespace groundcount::book

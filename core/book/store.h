@@ -65,6 +65,9 @@ public:
     /// "" or a sentence that names the first broken record.
     const std::string& damage() const;
     bool isReadOnly() const;
+    /// Whether the derived tables are of this version of the fold. A book opened for writing always has them; one that is
+    /// only read may come from another version, and its lists then cannot all be read before a rebuild.
+    bool hasCurrentFold() const;
     const std::string& path() const;
     /// The book's id, which every record in it names; "" while it is empty, and in a book of format 1.
     Result<std::string> bookId() const;

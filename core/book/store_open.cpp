@@ -57,13 +57,15 @@ bool isUnmade(Database& db)
 
 Result<void> foldIsCurrent(Store& store)
 {
-    auto version = store.database().ask("SELECT version FROM fold");
-    if (version && *version == std::to_string(kFoldVersion))
-        return {};
-    return store.rebuild();
+    return store.hasCurrentFold() ? Result<void>{} : store.rebuild();
 }
 
 }  // namespace
+
+bool Store::hasCurrentFold() const
+{
+    return database().ask("SELECT version FROM fold").value_or("") == std::to_string(kFoldVersion);
+}
 
 Result<void> makeTables(Database& db)
 {

@@ -1439,7 +1439,10 @@
     </message>
     <message numerus="yes">
         <source>%n failure(s) open</source>
-        <translation><numerusform>%n falla abierta</numerusform><numerusform>%n fallas abiertas</numerusform></translation>
+        <translation>
+            <numerusform>%n falla abierta</numerusform>
+            <numerusform>%n fallas abiertas</numerusform>
+        </translation>
     </message>
     <message>
         <source>all made</source>
@@ -1618,7 +1621,10 @@
     </message>
     <message numerus="yes">
         <source>%n failure(s) open</source>
-        <translation><numerusform>%n falla abierta</numerusform><numerusform>%n fallas abiertas</numerusform></translation>
+        <translation>
+            <numerusform>%n falla abierta</numerusform>
+            <numerusform>%n fallas abiertas</numerusform>
+        </translation>
     </message>
     <message>
         <source>all</source>
@@ -4396,6 +4402,26 @@
     <message>
         <source>VOID: %1.</source>
         <translation>ANULADO: %1.</translation>
+    </message>
+    <message>
+        <source>Random tests needed, made</source>
+        <translation>Ensayos aleatorios requeridos, hechos</translation>
+    </message>
+    <message>
+        <source>Mean compaction %</source>
+        <translation>Compactación media %</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>Desviación estándar</translation>
+    </message>
+    <message>
+        <source>Percent within limits</source>
+        <translation>Porcentaje dentro de límites</translation>
+    </message>
+    <message>
+        <source>Do not enter</source>
+        <translation>No entran</translation>
     </message>
 </context>
 <context>

@@ -72,6 +72,13 @@ const std::vector<RuleKey>& choiceKeys();
 /// @error Refused, naming the key, its value and what is allowed.
 Result<RuleSet> ruleSetFromJson(std::string_view text);
 
+/// The same for a rule set that was sealed by this or an earlier version: a key that came after it was sealed is taken from
+/// neutralRules(), with the neutral rules' source and mark and the note "added after this rule set was sealed".
+/// Only keys of `laterKeys()`; every other missing key is refused as above. A rule set that a person writes is never filled.
+Result<RuleSet> ruleSetFromSealed(std::string_view text);
+/// Keys of limits and choices that came after the first version.
+const std::vector<std::string_view>& laterKeys();
+
 /// JSON text of a rule set, the form that ruleSetFromJson reads.
 std::string toJson(const RuleSet& rules);
 

@@ -32,4 +32,14 @@ Result<GridShift> shiftOf(Length distance, double bearingDeg)
     return GridShift{Length::metres(distance.metres() * std::cos(bearingDeg * kRadians)), Length::metres(distance.metres() * std::sin(bearingDeg * kRadians))};
 }
 
+Result<Length> acrossOf(Length distance, double unsureDeg)
+{
+    if (!(unsureDeg >= 0 && unsureDeg <= 90))
+        return refused("The angle that a direction may be off must be 0 to 90 degrees; it is " + std::to_string(unsureDeg) + ".");
+    auto across = shiftOf(distance, unsureDeg);
+    if (!across)
+        return tl::unexpected(across.error());
+    return across->east;
+}
+
 }  // namespace groundcount::method

@@ -30,4 +30,9 @@ Result<Heading> headingOf(const GridShift& shift);
 /// @source [DESIGN] plane geometry of the grid
 Result<GridShift> shiftOf(Length distance, double bearingDeg);
 
+/// How far a point may be off across its direction: u = d sin(a).
+/// @param distance d >= 0 @param unsureDeg a, half of the angle that the direction may be off, 0 to 90
+/// @error Refused outside these ranges. @source [DESIGN] plane geometry of the grid
+Result<Length> acrossOf(Length distance, double unsureDeg);
+
 }  // namespace groundcount::method

@@ -51,6 +51,7 @@ private slots:
     void damagedPagesAreToldNotCrashedOn();
     void foreignFilesAreRefused();
     void aBookWhoseMakingWasCutShortIsMadeAgain();
+    void tablesOfAnotherVersionAreToldAndMadeAnew();
     void fullDiskLeavesTheBookWhole();
     void readOnlyRefusesToSeal();
     void draftsStayLocal();
@@ -237,6 +238,20 @@ void StoreTest::aBookWhoseMakingWasCutShortIsMadeAgain()
         QVERIFY(store.sealAll(setup()));
         QVERIFY(!Store::open(bench.path, OpenMode::Create, key()));
     }
+}
+
+void StoreTest::tablesOfAnotherVersionAreToldAndMadeAnew()
+{
+    Bench bench;
+    {
+        Store store = bench.make();
+        QVERIFY(store.sealAll(setup()));
+        QVERIFY(store.database().exec("UPDATE fold SET version = 1; DROP TABLE lot_row; CREATE TABLE lot_row(id TEXT) STRICT"));
+    }
+    QVERIFY(!Store::open(bench.path, OpenMode::ReadOnly)->hasCurrentFold());
+    const Store again = Store::open(bench.path, OpenMode::ReadWrite, key()).value();
+    QVERIFY(again.hasCurrentFold());
+    QCOMPARE(again.staleDerived().value(), std::string());
 }
 
 void StoreTest::fullDiskLeavesTheBookWhole()

@@ -40,6 +40,14 @@ private slots:
         QVERIFY(std::abs(back->north.metres() - north) < 1e-12 && std::abs(back->east.metres() - east) < 1e-12);
     }
 
+    void tellsHowFarADirectionByEyeMayBeOff()
+    {
+        // sin 30 degrees = 1/2
+        QVERIFY(std::abs(acrossOf(Length::feet(8), 30)->feet() - 4) < 1e-12);
+        QVERIFY(!acrossOf(Length::feet(8), 91).has_value());
+        QVERIFY(!acrossOf(Length::feet(-8), 30).has_value());
+    }
+
     void refusesWhatIsNoLengthOrNoDirection()
     {
         const double nan = std::numeric_limits<double>::quiet_NaN();

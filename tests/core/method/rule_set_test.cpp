@@ -2,6 +2,7 @@
 #include "method/rules/rule_set.h"
 
 #include <QTest>
+#include <nlohmann/json.hpp>
 
 using namespace groundcount::method;
 
@@ -19,6 +20,26 @@ std::string edited(const QString& from, const QString& to)
 class RuleSetTest : public QObject {
     Q_OBJECT
 private slots:
+    void fillsASealedRuleSetOfTheFirstVersionAndNoOther()
+    {
+        nlohmann::json old = nlohmann::json::parse(toJson(neutralRules()));
+        old["name"] = "sealed in the first version";
+        for (const auto key : laterKeys())
+            for (const char* section : {"limits", "choices"})
+                old[section].erase(std::string(key));
+        QVERIFY(!ruleSetFromJson(old.dump()));  // what a person writes is never filled
+        const auto filled = ruleSetFromSealed(old.dump());
+        QVERIFY2(filled, filled ? "" : filled.error().what.c_str());
+        QCOMPARE(filled->name, std::string("sealed in the first version"));
+        QCOMPARE(filled->limits.size(), neutralRules().limits.size());
+        QCOMPARE(filled->limits.at("standard.age").value.text(), neutralRules().limits.at("standard.age").value.text());
+        QCOMPARE(filled->limits.at("standard.age").note, std::string("added after this rule set was sealed"));
+        QCOMPARE(filled->choices.at("pwl.tie").word, neutralRules().choices.at("pwl.tie").word);
+        old["limits"].erase("clearance.people");
+        QVERIFY(!ruleSetFromSealed(old.dump()));
+        QVERIFY(!ruleSetFromSealed("no json"));
+    }
+
     void neutralRulesHaveEveryKeyWithSourceAndMark()
     {
         const auto& rules = neutralRules();
