@@ -1,5 +1,6 @@
 #include "core/book/sample_book.h"
 
+#include "book/database.h"
 #include "book/state_query.h"
 
 #include <QFile>
