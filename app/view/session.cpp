@@ -1,12 +1,8 @@
 #include "view/session.h"
 
-#include "book/lot_statistics.h"
-
-#include "book/job_rules.h"
 #include "book/keys.h"
 #include "book/state_query.h"
 #include "book/store.h"
-#include "gis/alignment_reader.h"
 #include "gis/crs.h"
 #include "gis/gdal_setup.h"
 #include "position/position_source.h"
@@ -216,81 +212,6 @@ void Session::refresh()
     if (!trouble.empty())
         setTrouble(QString::fromStdString(trouble));
     emit recordsChanged();
-}
-
-void Session::refreshGround(std::string& trouble)
-{
-    const auto& job = m_snapshot.job;
-    const auto keep = [&](const Error& error) {
-        if (trouble.empty())
-            trouble = error.what;
-    };
-    m_crs.reset();
-    if (job.epsg > 0 || !job.crsWkt.empty()) {
-        auto crs = job.epsg > 0 ? gis::Crs::fromEpsg(job.epsg) : gis::Crs::fromWkt(job.crsWkt);
-        if (crs)
-            m_crs = std::make_unique<gis::Crs>(std::move(*crs));
-        else
-            keep(crs.error());
-    }
-    m_alignment.reset();
-    if (const auto lines = book::StateQuery(*m_store).alignments(); lines && !lines->empty()) {
-        auto line = gis::alignmentFrom(lines->front().body);
-        if (line)
-            m_alignment = std::move(*line);
-        else
-            keep(line.error());
-    }
-    m_ruleSet = method::neutralRules();
-    if (!job.ruleSet.empty()) {
-        auto rules = book::jobRules(*m_store);
-        if (rules)
-            m_ruleSet = std::move(*rules);
-        else
-            keep(rules.error());
-    }
-    if (auto rules = book::statisticsRules(m_ruleSet))
-        m_snapshot.retestDistance = rules->retestDistance;
-    else
-        keep(rules.error());
-    if (auto rules = method::evaluationRules(m_ruleSet))
-        m_rules = *rules;
-    else
-        keep(rules.error());
-}
-
-void Session::refreshPeople()
-{
-    m_person = {};
-    for (const auto& person : m_snapshot.people) {
-        if (m_person.id.empty() || (m_person.role != "technician" && person.role == "technician"))
-            m_person = person;
-    }
-}
-
-void Session::refreshGauge()
-{
-    // The gauge that somebody has signed out last; without custody records, the first one.
-    m_gauge.reset();
-    for (const auto& gauge : m_snapshot.gauges) {
-        const bool out = !gauge.custodyEvent.empty() && gauge.custodyEvent != "signed in";
-        if (!m_gauge || (out && gauge.custodyAt > m_gauge->custodyAt))
-            m_gauge = gauge;
-    }
-    const auto late = [&](const std::string& date) {
-        const QDate day = QDate::fromString(QString::fromStdString(date), Qt::ISODate);
-        return day.isValid() && day < now().toOffsetFromUtc(offsetMinutes() * 60).date();
-    };
-    const auto* today = standardToday();
-    m_gaugeMissing = !m_gauge                                 ? tr("No gauge in this book")
-                     : m_gauge->custodyEvent == "signed in"   ? tr("Gauge not signed out")
-                     : m_gauge->calibrationHash.empty()       ? tr("Calibration missing")
-                     : late(m_gauge->calibrationExpires)      ? tr("Calibration out of date")
-                     : m_gauge->leakTestResult == "leak"      ? tr("Leak test found a leak")
-                     : late(m_gauge->leakTestExpires)         ? tr("Leak test out of date")
-                     : !today                                 ? tr("Standard counts missing")
-                     : !today->accepted && today->overrideReason.empty() ? tr("Standard counts not accepted")
-                                                              : QString();
 }
 
 void Session::takeFix()
