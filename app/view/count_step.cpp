@@ -163,8 +163,12 @@ QString CountStep::slipOf(int reading, NumberEntry& entry) const
 
 void CountStep::tick()
 {
-    if (m_stage == Running)
-        derive();
+    if (m_stage != Running)
+        return;
+    const bool wasShort = !m_enterNotYet.isEmpty();
+    derive();
+    if (wasShort && m_stage == Running && m_enterNotYet.isEmpty())
+        emit minimumOver();
 }
 
 QString CountStep::orientation(int reading) const

@@ -87,6 +87,8 @@ public:
     static QJsonObject textOf(const std::vector<book::Body>& readings);
 
 signals:
+    /// The time that the rule set asks for has just run out.
+    void minimumOver();
     /// The two readings are apart and the person gives this place up, with the sentence that says so.
     void newSpotWanted(const QString& reason);
 

@@ -115,6 +115,14 @@ Result<void> Desk::openNamed(const QString& what)
             m_sheet.pickStep(index);
         return {};
     }
+    if (what.startsWith(QStringLiteral("paper:"))) {
+        const auto& tests = m_session->snapshot().tests;
+        const auto test = std::find_if(tests.begin(), tests.end(), [&](const auto& t) { return QString::fromStdString(t.number) == name; });
+        if (test == tests.end() && name != QStringLiteral("day"))
+            return refused("The book has no test " + name.toStdString() + ".");
+        setPaper(test == tests.end() ? name : QStringLiteral("test:") + QString::fromStdString(test->id));
+        return {};
+    }
     if (what.startsWith(QStringLiteral("lot:"))) {
         for (const auto& lot : m_session->snapshot().lots) {
             if (QString::fromStdString(lot.name) == name) {
@@ -136,7 +144,15 @@ Result<void> Desk::openNamed(const QString& what)
         setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
         return {};
     }
-    return refused("--open must be new, screen, test:NUMBER, record:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+}
+
+void Desk::setPaper(const QString& sheet)
+{
+    if (sheet == m_paper)
+        return;
+    m_paper = sheet;
+    emit paperChanged();
 }
 
 void Desk::setScreenOpen(bool open)

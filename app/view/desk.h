@@ -26,6 +26,7 @@ class Desk : public QObject {
     Q_PROPERTY(groundcount::view::TestSheet* sheet READ sheet CONSTANT)
     Q_PROPERTY(groundcount::view::ObstacleSheet* obstacle READ obstacle CONSTANT)
     Q_PROPERTY(groundcount::view::ScreenSettings* screen READ screen CONSTANT)
+    Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY paperChanged)
     Q_PROPERTY(bool screenOpen READ isScreenOpen WRITE setScreenOpen NOTIFY screenOpenChanged)
 
 public:
@@ -48,6 +49,9 @@ public:
     TestSheet* sheet() { return &m_sheet; }
     ObstacleSheet* obstacle() { return &m_obstacle; }
     ScreenSettings* screen() { return &m_screen; }
+    /// The sheet to be signed that lies over the place, as PaperSheet names it; empty for none.
+    QString paper() const { return m_paper; }
+    void setPaper(const QString& sheet);
     /// Whether the page that chooses light, text and language lies over the place.
     bool isScreenOpen() const { return m_screenOpen; }
     void setScreenOpen(bool open);
@@ -62,7 +66,7 @@ public:
     /// What is typed stays as a draft; what is sealed is in the book.
     Q_INVOKABLE void closeTest();
     /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name,
-    /// "kit:counts" a sheet of Kit, "kit:material:P-12" with its subject by name.
+    /// "kit:counts" a sheet of Kit, "kit:material:P-12" with its subject by name, "paper:day" today's sheet, "paper:26" the sheet of a test.
     /// @error Refused for another word, or a name that the book does not have
     Result<void> openNamed(const QString& what);
 
@@ -72,6 +76,7 @@ signals:
     void kitChanged();
     void testOpenChanged();
     void screenOpenChanged();
+    void paperChanged();
 
 private:
     void setTestOpen(bool open);
@@ -81,7 +86,7 @@ private:
     ObstacleSheet m_obstacle;
     ScreenSettings m_screen;
     QString m_place = QStringLiteral("day");
-    QString m_lot, m_kit;
+    QString m_lot, m_kit, m_paper;
     QString m_placeOfTest;  ///< the place under a test that gave way to a sheet of Kit; empty when none did
     bool m_testOpen = false, m_screenOpen = false;
 };

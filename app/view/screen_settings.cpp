@@ -9,6 +9,7 @@ namespace {
 
 const QStringList kThemes{QStringLiteral("day"), QStringLiteral("sun"), QStringLiteral("dusk")};
 const QStringList kTexts{QStringLiteral("100"), QStringLiteral("125"), QStringLiteral("150")};
+const QStringList kEnds{QStringLiteral("signal"), QStringLiteral("silent")};
 const QStringList kLanguages{QStringLiteral("en"), QStringLiteral("es")};
 
 int indexIn(const QStringList& words, const QString& word, int fallback)
@@ -31,6 +32,7 @@ void ScreenSettings::keepIn(const QString& path)
     const QSettings kept(path, QSettings::IniFormat);
     m_theme = indexIn(kThemes, kept.value(QStringLiteral("theme")).toString(), 0);
     m_text = indexIn(kTexts, kept.value(QStringLiteral("text")).toString(), 0);
+    m_end = indexIn(kEnds, kept.value(QStringLiteral("end")).toString(), 0);
     // Before anybody has chosen, the device's own language, where we speak it.
     m_language = indexIn(kLanguages, kept.value(QStringLiteral("language")).toString(), indexIn(kLanguages, QLocale::system().name().left(2), 0));
     speak();
@@ -81,6 +83,15 @@ void ScreenSettings::pickLanguage(int index)
     emit changed();
 }
 
+void ScreenSettings::pickEnd(int index)
+{
+    if (index == m_end || index < 0 || index >= kEnds.size())
+        return;
+    m_end = index;
+    keep();
+    emit changed();
+}
+
 void ScreenSettings::showTheme(const QString& name)
 {
     m_theme = indexIn(kThemes, name, m_theme);
@@ -109,6 +120,7 @@ void ScreenSettings::keep()
     kept.setValue(QStringLiteral("theme"), theme());
     kept.setValue(QStringLiteral("text"), kTexts[m_text]);
     kept.setValue(QStringLiteral("language"), language());
+    kept.setValue(QStringLiteral("end"), kEnds[m_end]);
     kept.sync();
     m_trouble = kept.status() == QSettings::NoError ? QString() : tr("The choice could not be kept in %1.").arg(m_path);
 }

@@ -21,6 +21,8 @@ class ScreenSettings : public QObject {
     Q_PROPERTY(int textIndex READ textIndex NOTIFY changed)
     Q_PROPERTY(QStringList languageWords READ languageWords CONSTANT)
     Q_PROPERTY(int languageIndex READ languageIndex NOTIFY changed)
+    Q_PROPERTY(QStringList endWords READ endWords NOTIFY changed)
+    Q_PROPERTY(int endIndex READ endIndex NOTIFY changed)
     Q_PROPERTY(QString trouble MEMBER m_trouble NOTIFY changed)
 
 public:
@@ -37,6 +39,10 @@ public:
     QStringList themeWords() const { return {tr("Day"), tr("Sun"), tr("Dusk")}; }
     QStringList textWords() const { return {QStringLiteral("100 %"), QStringLiteral("125 %"), QStringLiteral("150 %")}; }
     QStringList languageWords() const { return {QStringLiteral("English"), QStringLiteral("Español")}; }
+    QStringList endWords() const { return {tr("Sound and buzz"), tr("Silent")}; }
+    /// Whether the end of a count is heard and felt, where the device can.
+    bool signalsEnd() const { return m_end == 0; }
+    int endIndex() const { return m_end; }
     int themeIndex() const { return m_theme; }
     int textIndex() const { return m_text; }
     int languageIndex() const { return m_language; }
@@ -44,6 +50,7 @@ public:
     Q_INVOKABLE void pickTheme(int index);
     Q_INVOKABLE void pickText(int index);
     Q_INVOKABLE void pickLanguage(int index);
+    Q_INVOKABLE void pickEnd(int index);
     /// For this run only, by name: "sun", "150", "es". Other words change nothing.
     void showTheme(const QString& name);
     void showText(const QString& percent);
@@ -60,7 +67,7 @@ private:
 
     QString m_path, m_trouble;
     QTranslator m_translator;
-    int m_theme = 0, m_text = 0, m_language = 0;
+    int m_theme = 0, m_text = 0, m_language = 0, m_end = 0;
 };
 
 }  // namespace groundcount::view

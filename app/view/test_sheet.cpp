@@ -51,11 +51,28 @@ void TestSheet::begin()
 {
     if (!m_facts.session || !m_facts.session->isOpen())
         return setTrouble(tr("No field book is open."));
-    // A test that was begun but not placed lives only in the draft that the person's id leads to.
-    const auto begun = QJsonDocument::fromJson(m_book->draft(newDraftKey())).object().value(QStringLiteral("test")).toString();
-    if (!begun.isEmpty() && !m_book->test(begun.toStdString()))
+    if (const QString begun = begunTest(); !begun.isEmpty())
         return open(begun);
     beginNew();
+}
+
+QString TestSheet::begunTest() const
+{
+    const auto begun = QJsonDocument::fromJson(m_book->draft(newDraftKey())).object().value(QStringLiteral("test")).toString();
+    return !begun.isEmpty() && !m_book->test(begun.toStdString()) ? begun : QString();
+}
+
+bool TestSheet::resumes(const QJsonObject& place)
+{
+    const QString begun = begunTest();
+    if (begun.isEmpty())
+        return false;
+    const QJsonObject typed = QJsonDocument::fromJson(m_book->draft(begun.toStdString())).object().value(QStringLiteral("place")).toObject();
+    for (auto one = place.begin(); one != place.end(); ++one)
+        if (typed.value(one.key()) != one.value())
+            return false;
+    open(begun);
+    return true;
 }
 
 void TestSheet::beginNew()
@@ -79,6 +96,8 @@ void TestSheet::beginAt(const QString& siteId)
     for (const auto& site : m_book->sites()) {
         if (site.draw != draw || site.number != number)
             continue;
+        if (resumes({{QStringLiteral("draw"), siteId.left(slash)}, {QStringLiteral("site"), QString::number(number)}}))
+            return;
         beginNew();
         m_place->aimAt(site);
         return;
@@ -100,6 +119,8 @@ void TestSheet::beginRetest(const QString& testId)
         return setTrouble(tr("No field book is open."));
     if (!m_book->test(testId.toStdString()))
         return setTrouble(tr("The test to be retested is not in the book."));
+    if (resumes({{QStringLiteral("retest_of"), testId}}))
+        return;
     beginNew();
     m_place->pickFailure(testId);
 }

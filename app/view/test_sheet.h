@@ -119,6 +119,10 @@ signals:
 
 private:
     void beginNew();
+    /// The test that was begun but not placed; it lives only in the draft that the person's id leads to. Empty for none.
+    QString begunTest() const;
+    /// Opens the begun test if it was begun for just this; what is typed into it is there again.
+    bool resumes(const QJsonObject& place);
     void readSealed();
     void takeRecord(const book::Record& record, std::vector<book::Body>& readings);
     void amend(int step, const QString& reason);

@@ -1,6 +1,7 @@
 #include "view/ui_start.h"
 
 #include "view/desk.h"
+#include "device/end_signal.h"
 #include "view/fonts.h"
 #include "view/session.h"
 
@@ -76,7 +77,7 @@ Result<StartOptions> readArguments(const QStringList& arguments)
     const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en or es, for this run."), QStringLiteral("CODE"));
     const QCommandLineOption place(QStringLiteral("place"), QStringLiteral("day, map, lots or kit."), QStringLiteral("NAME"),
                                    QStringLiteral("day"));
-    const QCommandLineOption open(QStringLiteral("open"), QStringLiteral("What lies open: new, screen, test:NUMBER, record:NUMBER, lot:NAME or kit:SHEET."),
+    const QCommandLineOption open(QStringLiteral("open"), QStringLiteral("What lies open: new, screen, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, lot:NAME or kit:SHEET."),
                                   QStringLiteral("WHAT"));
     const QCommandLineOption screenshot(QStringLiteral("screenshot"), QStringLiteral("Write the window to a PNG, then end."),
                                         QStringLiteral("FILE"));
@@ -158,6 +159,11 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
     // The module's types are known once it is loaded; nothing is drawn before the event loop runs.
     auto* desk = engine.singletonInstance<view::Desk*>(qmlTypeId("Groundcount", 1, 0, "Desk"));
     desk->screen()->keepIn(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/screen.ini"));
+    auto* end = new device::EndSignal(desk);
+    QObject::connect(desk->sheet()->count(), &view::CountStep::minimumOver, end, [desk, end] {
+        if (desk->screen()->signalsEnd())
+            end->give(view::CountStep::tr("The minimum is over"));
+    });
     desk->screen()->showTheme(options.theme);
     desk->screen()->showText(options.text);
     if (!options.language.isEmpty()) {

@@ -350,6 +350,10 @@
         <source>Before</source>
         <translation>Antes</translation>
     </message>
+    <message>
+        <source>Log of the custody, to sign</source>
+        <translation>Registro de custodia, para firmar</translation>
+    </message>
 </context>
 <context>
     <name>CustodySheet</name>
@@ -358,7 +362,7 @@
         <translation>Bajo control y vigilancia constante, o tras al menos dos barreras independientes. Los densímetros golpeados por maquinaria habían quedado sin vigilancia.</translation>
     </message>
     <message>
-        <source>The licence, local rules and the manufacturer's instructions govern.</source>
+        <source>The licence, local rules and the manufacturer&apos;s instructions govern.</source>
         <translation>Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
     </message>
     <message>
@@ -406,7 +410,7 @@
         <translation>Sin dosímetro puesto. Si se sella así, queda visible.</translation>
     </message>
     <message>
-        <source>On the road the transport papers belong within the driver's reach.</source>
+        <source>On the road the transport papers belong within the driver&apos;s reach.</source>
         <translation>En ruta, los papeles de transporte van al alcance del conductor.</translation>
     </message>
     <message>
@@ -451,6 +455,10 @@
     <message>
         <source>Start all the same, with a reason</source>
         <translation>Iniciar de todos modos, con un motivo</translation>
+    </message>
+    <message>
+        <source>Today&apos;s sheet, to sign</source>
+        <translation>Hoja de hoy, para firmar</translation>
     </message>
 </context>
 <context>
@@ -528,7 +536,7 @@
         <translation>Retirar el densímetro</translation>
     </message>
     <message>
-        <source>Open the gauge's papers</source>
+        <source>Open the gauge&apos;s papers</source>
         <translation>Abrir los papeles del densímetro</translation>
     </message>
     <message>
@@ -611,7 +619,7 @@
         <translation>El retenido de %1 g supera la muestra total de %2 g. ¿Están invertidos?</translation>
     </message>
     <message>
-        <source>The sample's mass must be above 0 g; it is %1 g.</source>
+        <source>The sample&apos;s mass must be above 0 g; it is %1 g.</source>
         <translation>La masa de la muestra debe ser mayor que 0 g; es %1 g.</translation>
     </message>
     <message>
@@ -914,7 +922,7 @@
         <translation>Nada ha cambiado</translation>
     </message>
     <message>
-        <source>Seal: say why the gauge's record changes</source>
+        <source>Seal: say why the gauge&apos;s record changes</source>
         <translation>Sellar: diga por qué cambia el registro del densímetro</translation>
     </message>
     <message>
@@ -957,7 +965,7 @@
         <translation>Preescala</translation>
     </message>
     <message>
-        <source>Why the gauge's record changes</source>
+        <source>Why the gauge&apos;s record changes</source>
         <translation>Por qué cambia el registro del densímetro</translation>
     </message>
     <message>
@@ -1013,7 +1021,7 @@
         <translation>Resultado de la prueba de fugas</translation>
     </message>
     <message>
-        <source>How often a gauge is calibrated and leak-tested is a matter of the licence and of local rules. The manufacturer's instructions govern.</source>
+        <source>How often a gauge is calibrated and leak-tested is a matter of the licence and of local rules. The manufacturer&apos;s instructions govern.</source>
         <translation>La frecuencia de calibración y de prueba de fugas de un densímetro depende de la licencia y de las reglas locales. Rigen las instrucciones del fabricante.</translation>
     </message>
 </context>
@@ -1204,7 +1212,7 @@
         <translation>Equipo</translation>
     </message>
     <message>
-        <source>The licence, local rules and the manufacturer's instructions govern.</source>
+        <source>The licence, local rules and the manufacturer&apos;s instructions govern.</source>
         <translation>Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
     </message>
     <message>
@@ -1639,7 +1647,7 @@
         <translation>Sitio %1, pendiente</translation>
     </message>
     <message>
-        <source>Beside the alignment's ends</source>
+        <source>Beside the alignment&apos;s ends</source>
         <translation>Junto a los extremos del eje</translation>
     </message>
 </context>
@@ -1724,6 +1732,10 @@
     <message>
         <source>Why it is amended</source>
         <translation>Por qué se enmienda</translation>
+    </message>
+    <message>
+        <source>Sheet of this reference test, to sign</source>
+        <translation>Hoja de este ensayo de referencia, para firmar</translation>
     </message>
 </context>
 <context>
@@ -1869,7 +1881,7 @@
         <translation>Sellar: nombre el material</translation>
     </message>
     <message>
-        <source>Seal: type the test's number and standard</source>
+        <source>Seal: type the test&apos;s number and standard</source>
         <translation>Sellar: escriba el número y la norma del ensayo</translation>
     </message>
     <message>
@@ -2282,6 +2294,44 @@
     </message>
 </context>
 <context>
+    <name>PaperPage</name>
+    <message>
+        <source>Sheet</source>
+        <translation>Hoja</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished">Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>Whole page</source>
+        <translation>Página entera</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Más grande</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+</context>
+<context>
+    <name>PaperSheet</name>
+    <message>
+        <source>Made %1 by Groundcount %2</source>
+        <translation>Hecho %1 con Groundcount %2</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+</context>
+<context>
     <name>PersonPage</name>
     <message>
         <source>Name</source>
@@ -2630,6 +2680,10 @@
         <source>Void this test</source>
         <translation>Anular este ensayo</translation>
     </message>
+    <message>
+        <source>Sheet of this test, to sign</source>
+        <translation>Hoja de este ensayo, para firmar</translation>
+    </message>
 </context>
 <context>
     <name>RulesPage</name>
@@ -2771,6 +2825,10 @@
         <source>Language</source>
         <translation>Idioma</translation>
     </message>
+    <message>
+        <source>End of a count</source>
+        <translation>Fin de un conteo</translation>
+    </message>
 </context>
 <context>
     <name>ScreenSettings</name>
@@ -2782,7 +2840,7 @@
 <context>
     <name>SeatStep</name>
     <message>
-        <source>Driving the rod: hands clear of the hammer's path, eyes and ears protected. Buried utilities are located first. Local rules and the licence govern.</source>
+        <source>Driving the rod: hands clear of the hammer&apos;s path, eyes and ears protected. Buried utilities are located first. Local rules and the licence govern.</source>
         <translation>Al hincar la varilla: manos fuera del recorrido del martillo, ojos y oídos protegidos. Antes se localizan los servicios enterrados. Rigen las normas locales y la licencia.</translation>
     </message>
     <message>
@@ -3120,7 +3178,7 @@
         <translation>Sellar: la libreta aún no tiene densímetro</translation>
     </message>
     <message>
-        <source>Seal: type the gauge's prescale in its papers first</source>
+        <source>Seal: type the gauge&apos;s prescale in its papers first</source>
         <translation>Sellar: escriba primero la preescala del densímetro en sus papeles</translation>
     </message>
     <message>
@@ -3131,7 +3189,7 @@
 <context>
     <name>StandardCounts</name>
     <message>
-        <source>Stand back while it counts, keep people and vehicles out, and never leave the gauge unattended. The licence, local rules and the manufacturer's instructions govern.</source>
+        <source>Stand back while it counts, keep people and vehicles out, and never leave the gauge unattended. The licence, local rules and the manufacturer&apos;s instructions govern.</source>
         <translation>Aléjese durante el conteo, mantenga fuera a personas y vehículos, y nunca deje el densímetro sin vigilancia. Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
     </message>
     <message>
@@ -3179,7 +3237,7 @@
         <translation>%1 de %2 escritos</translation>
     </message>
     <message>
-        <source>Expected spread not known: the gauge's prescale is not in its record.</source>
+        <source>Expected spread not known: the gauge&apos;s prescale is not in its record.</source>
         <translation>Dispersión esperada desconocida: la preescala del densímetro no está en su registro.</translation>
     </message>
     <message>
@@ -3408,6 +3466,10 @@
     <message>
         <source>Limits, with their source</source>
         <translation>Límites, con su fuente</translation>
+    </message>
+    <message>
+        <source>Log of the standard counts, to sign</source>
+        <translation>Registro de conteos estándar, para firmar</translation>
     </message>
 </context>
 <context>
@@ -3792,7 +3854,7 @@
         <translation>reensayo</translation>
     </message>
     <message>
-        <source>A verdict says whether a figure meets the job's specification. The gauge's licence, local rules and the manufacturer's instructions govern its use; a licensed professional decides about the work.</source>
+        <source>A verdict says whether a figure meets the job&apos;s specification. The gauge&apos;s licence, local rules and the manufacturer&apos;s instructions govern its use; a licensed professional decides about the work.</source>
         <translation>Un veredicto dice si una cifra cumple la especificación de la obra. La licencia del densímetro, las normas locales y las instrucciones del fabricante rigen su uso; un profesional con licencia decide sobre la obra.</translation>
     </message>
     <message>
@@ -4574,7 +4636,7 @@
         <translation>3/4 in.</translation>
     </message>
     <message>
-        <source>Gauge's</source>
+        <source>Gauge&apos;s</source>
         <translation>Del densímetro</translation>
     </message>
     <message>
@@ -4731,6 +4793,17 @@
     </message>
 </context>
 <context>
+    <name>groundcount::view::PaperSheet</name>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+</context>
+<context>
     <name>groundcount::view::PersonSheet</name>
     <message>
         <source>Technician</source>
@@ -4799,6 +4872,14 @@
     <message>
         <source>Dusk</source>
         <translation>Penumbra</translation>
+    </message>
+    <message>
+        <source>Sound and buzz</source>
+        <translation>Sonido y vibración</translation>
+    </message>
+    <message>
+        <source>Silent</source>
+        <translation>En silencio</translation>
     </message>
 </context>
 <context>
@@ -4894,6 +4975,13 @@
     <message>
         <source>Seal the verdict</source>
         <translation>Sellar el veredicto</translation>
+    </message>
+</context>
+<context>
+    <name>view::CountStep</name>
+    <message>
+        <source>The minimum is over</source>
+        <translation type="unfinished">El mínimo ya pasó</translation>
     </message>
 </context>
 </TS>

@@ -102,4 +102,11 @@ KitSheet {
         width: parent.width
         rows: custody.history
     }
+    LinkRow {
+        objectName: "custodyLog"
+        width: parent.width
+        visible: custody.subject !== ""
+        text: qsTr("Log of the custody, to sign")
+        onClicked: Desk.paper = "custody:" + custody.subject
+    }
 }

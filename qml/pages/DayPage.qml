@@ -14,6 +14,7 @@ FocusScope {
         session: Session
     }
     Flickable {
+        objectName: "dayScroll"
         anchors.fill: parent
         anchors.bottomMargin: foot.height
         contentHeight: sheet.implicitHeight + Theme.gap5
@@ -70,6 +71,7 @@ FocusScope {
                 text: qsTr("Nothing owed.")
             }
             RowColumn {
+                objectName: "owedRows"
                 width: parent.width
                 rows: day.owed
                 onPicked: rowId => Desk.startAt(rowId)
@@ -81,6 +83,7 @@ FocusScope {
                 count: day.waiting.count
             }
             RowColumn {
+                objectName: "waitingRows"
                 width: parent.width
                 rows: day.waiting
                 onPicked: rowId => Desk.openTest(rowId)
@@ -92,9 +95,17 @@ FocusScope {
                 count: day.results.count
             }
             RowColumn {
+                objectName: "resultsRows"
                 width: parent.width
                 rows: day.results
                 onPicked: rowId => Desk.openTest(rowId)
+            }
+            LinkRow {
+                objectName: "daySheet"
+                visible: day.results.count > 0
+                width: parent.width
+                text: qsTr("Today's sheet, to sign")
+                onClicked: Desk.paper = "day"
             }
         }
     }

@@ -205,4 +205,11 @@ KitSheet {
         text: sheet.why
         onEdited: text => sheet.setWhy(text)
     }
+    LinkRow {
+        objectName: "referenceSheet"
+        width: parent.width
+        visible: sheet.subject !== ""
+        text: qsTr("Sheet of this reference test, to sign")
+        onClicked: Desk.paper = "reference:" + sheet.subject
+    }
 }

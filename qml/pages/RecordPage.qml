@@ -148,6 +148,12 @@ FocusScope {
                 }
             }
             LinkRow {
+                objectName: "testSheetLink"
+                width: parent.width
+                text: qsTr("Sheet of this test, to sign")
+                onClicked: Desk.paper = "test:" + root.sheet.testId
+            }
+            LinkRow {
                 objectName: "voidLink"
                 width: parent.width
                 visible: root.sheet.voidText === ""

@@ -76,6 +76,18 @@ FocusScope {
                 name: qsTr("Language")
                 onPicked: index => root.settings.pickLanguage(index)
             }
+            SectionHead {
+                width: parent.width
+                title: qsTr("End of a count")
+            }
+            ChoiceBar {
+                objectName: "endChoice"
+                width: parent.width
+                words: root.settings.endWords // qmllint disable type
+                chosen: root.settings.endIndex
+                name: qsTr("End of a count")
+                onPicked: index => root.settings.pickEnd(index)
+            }
             CautionLine {
                 objectName: "screenTrouble"
                 width: parent.width

@@ -143,4 +143,11 @@ KitSheet {
         width: parent.width
         rows: counts.limits
     }
+    LinkRow {
+        objectName: "countsLog"
+        width: parent.width
+        visible: counts.subject !== ""
+        text: qsTr("Log of the standard counts, to sign")
+        onClicked: Desk.paper = "counts:" + counts.subject
+    }
 }

@@ -99,6 +99,17 @@ FocusScope {
             obstacle: Desk.obstacle
         }
     }
+    Loader {
+        anchors.fill: parent
+        z: 1
+        active: Desk.paper !== ""
+        visible: active
+        focus: active
+        sourceComponent: PaperPage {
+            what: Desk.paper
+            onBack: Desk.paper = ""
+        }
+    }
     BottomBar {
         id: bar
         visible: !root.wide && !Desk.testOpen

@@ -68,7 +68,7 @@ public:
             return false;
         }
         QQuickItem* item = find(path);
-        for (const char* name : {"stepScroll", "kitList"}) {
+        for (const char* name : {"stepScroll", "recordScroll", "dayScroll", "kitList"}) {
             QQuickItem* scroll = gallery::byName(m_window->contentItem(), QLatin1String(name));
             for (int tries = 0; scroll && scroll->isAncestorOf(item) && tries < 40; ++tries) {
                 const QRectF seen = scroll->mapRectToScene(QRectF(0, 0, scroll->width(), scroll->height()));
@@ -83,15 +83,32 @@ public:
             }
         }
         tapAt(centreOf(item));
+        ++m_taps;
         return true;
+    }
+    /// Touches the row of a list whose number or text begins with `text`.
+    bool touchRow(const QString& list, const QString& text) const
+    {
+        if (!waitFor(list))
+            return false;
+        for (int row = 0; const QQuickItem* item = find(QStringLiteral("%1/row%2").arg(list).arg(row)); ++row)
+            if (item->property("lead").toString().startsWith(text) || item->property("title").toString().startsWith(text))
+                return touch(QStringLiteral("%1/row%2").arg(list).arg(row));
+        qWarning("no row of %s begins with %s", qPrintable(list), qPrintable(text));
+        return false;
     }
     bool keys(const QString& digits) const
     {
         for (const QChar key : digits)
             if (!touch(key == '.' ? QStringLiteral("key_point") : QStringLiteral("key_") + key))
                 return false;
+        m_taps -= static_cast<int>(digits.size());
+        m_characters += static_cast<int>(digits.size());
         return true;
     }
+    /// What was touched and typed since the start: a key of our keypad counts as a character.
+    int taps() const { return m_taps; }
+    int characters() const { return m_characters; }
     /// Types the numbers one after the other, each closed by the button under the keypad.
     bool type(const QStringList& numbers) const
     {
@@ -109,6 +126,7 @@ public:
         QTest::keyClick(m_window, Qt::Key_End);
         for (int i = 0; i < 60; ++i)
             QTest::keyClick(m_window, Qt::Key_Backspace);
+        m_characters += static_cast<int>(text.size());
         for (const QChar c : text)
             QTest::sendKeyEvent(QTest::Click, m_window, Qt::Key(QChar(c).toUpper().unicode()), c, Qt::NoModifier);
         return true;
@@ -161,6 +179,7 @@ private:
     }
 
     QString m_book, m_size;
+    mutable int m_taps = 0, m_characters = 0;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
     QQuickWindow* m_window = nullptr;
 };

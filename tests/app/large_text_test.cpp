@@ -1,0 +1,131 @@
+// Every page with the text at 150 %, in both languages: no text is elided, cut, painted over another or out of the window.
+#include "app/command_bench.h"
+#include "qml/gallery_walk.h"
+#include "view/ui_start.h"
+
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QStandardPaths>
+
+namespace {
+
+constexpr double kSlack = 1.5;  // pixels: side bearings of glyphs
+
+struct Painted {
+    QString text;
+    QRectF at;                          ///< what is inked, in the window
+    const QQuickItem* shownIn = nullptr;  ///< what clips it
+};
+
+const QQuickItem* clipperOf(const QQuickItem* item)
+{
+    for (const QQuickItem* at = item->parentItem(); at; at = at->parentItem())
+        if (at->clip())
+            return at;
+    return nullptr;
+}
+
+QString described(const QQuickItem* item)
+{
+    QString path;
+    for (const QQuickItem* at = item; at && path.count('/') < 4; at = at->parentItem())
+        if (!at->objectName().isEmpty() || at == item)
+            path.prepend('/' + at->objectName());
+    return QStringLiteral("\"%1\" in %2").arg(item->property("text").toString(), path);
+}
+
+/// The faults of one text by itself; its inked place is added to `painted`.
+QStringList faultsOf(const QQuickItem* item, QSizeF window, std::vector<Painted>& painted)
+{
+    QStringList faults;
+    const double inkWidth = item->property("contentWidth").toDouble();
+    const double inkHeight = item->property("contentHeight").toDouble();
+    if (item->property("truncated").toBool())
+        faults << QStringLiteral("elided: ") + described(item);
+    if (inkWidth > item->width() + kSlack)
+        faults << QStringLiteral("%1 px wide, %2 given: ").arg(inkWidth).arg(item->width()) + described(item);
+    const int align = item->property("effectiveHorizontalAlignment").toInt();
+    const double room = item->width() - inkWidth;
+    const double left = align == Qt::AlignRight ? room : align == Qt::AlignHCenter ? room / 2 : 0;
+    const int vertical = item->property("verticalAlignment").toInt();
+    const double high = item->height() - inkHeight;
+    const double top = vertical == Qt::AlignBottom ? high : vertical == Qt::AlignVCenter ? high / 2 : 0;
+    Painted ink{item->property("text").toString(), item->mapRectToScene(QRectF(left, top, inkWidth, inkHeight)), clipperOf(item)};
+    const double right = ink.shownIn ? ink.shownIn->mapRectToScene(ink.shownIn->boundingRect()).right() : window.width();
+    if (ink.at.left() < -kSlack || ink.at.right() > right + kSlack)
+        faults << QStringLiteral("reaches from %1 to %2 of %3: ").arg(ink.at.left()).arg(ink.at.right()).arg(right) + described(item);
+    painted.push_back(std::move(ink));
+    return faults;
+}
+
+QStringList faultsOf(QQuickWindow* window)
+{
+    QStringList faults;
+    std::vector<Painted> painted;
+    for (const QQuickItem* item : gallery::items(window->contentItem()))
+        if (item->inherits("QQuickText") && !item->property("text").toString().trimmed().isEmpty() && item->opacity() > 0)
+            faults << faultsOf(item, window->size(), painted);
+    for (std::size_t i = 0; i < painted.size(); ++i)
+        for (std::size_t j = i + 1; j < painted.size(); ++j) {
+            const QRectF both = painted[i].at & painted[j].at;
+            // Line heights may touch; ink that is crossed is more than a quarter of a line.
+            if (painted[i].shownIn == painted[j].shownIn && both.width() > kSlack && both.height() > 0.25 * std::min(painted[i].at.height(), painted[j].at.height()))
+                faults << QStringLiteral("\"%1\" lies over \"%2\"").arg(painted[i].text, painted[j].text);
+        }
+    return faults;
+}
+
+}  // namespace
+
+class LargeTextTest : public QObject {
+    Q_OBJECT
+
+    Bench m_bench;
+
+private slots:
+    void initTestCase()
+    {
+        QStandardPaths::setTestModeEnabled(true);
+        const auto played = m_bench.play(QStringLiteral("day.fieldbook"));
+        QVERIFY2(played.code == 0, played.err.constData());
+    }
+
+    void noTextIsCut_data()
+    {
+        QTest::addColumn<QString>("open");
+        QTest::addColumn<QString>("language");
+        QTest::addColumn<QSize>("size");
+        const QStringList pages{"day", "map", "lots", "kit", "lot:N-4", "screen", "new", "record:24", "test:24/1", "test:24/2", "test:24/3", "test:24/4", "test:24/5", "test:24/6",
+                                "test:26/6", "kit:counts", "kit:stability", "kit:custody", "kit:gauge", "kit:material", "kit:person", "kit:rules", "kit:offset"};
+        for (const QString& page : pages)
+            for (const char* language : {"en", "es"})
+                for (const QSize size : {QSize(360, 640), QSize(1280, 800)})
+                    QTest::addRow("%s %s %dx%d", qPrintable(page), language, size.width(), size.height()) << page << QString(language) << size;
+    }
+    void noTextIsCut()
+    {
+        QFETCH(QString, open);
+        QFETCH(QString, language);
+        QFETCH(QSize, size);
+        QQmlApplicationEngine engine;
+        groundcount::ui::StartOptions o;
+        o.book = m_bench.path(QStringLiteral("day.fieldbook"));
+        o.size = size;
+        o.text = QStringLiteral("150");
+        o.language = language;
+        o.at = QDateTime::fromString(QStringLiteral("2026-06-09T14:12:00-05:00"), Qt::ISODate);
+        (QStringList{"day", "map", "lots", "kit"}.contains(open) ? o.place : o.open) = open;
+        QVERIFY(groundcount::ui::start(engine, o));
+        auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+        QVERIFY(QTest::qWaitForWindowExposed(window));
+        QTest::qWait(120);
+        const QString folder = qEnvironmentVariable("GROUNDCOUNT_SHOTS");
+        if (!folder.isEmpty())
+            window->grabWindow().save(QStringLiteral("%1/%2-%3-%4.png").arg(folder, QString(open).replace(':', '-').replace('/', '-'), language).arg(size.width()));
+        const QStringList faults = faultsOf(window);
+        QVERIFY2(faults.isEmpty(), qPrintable('\n' + faults.join('\n')));
+    }
+};
+
+QTEST_MAIN(LargeTextTest)
+#include "large_text_test.moc"
