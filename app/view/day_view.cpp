@@ -1,9 +1,12 @@
 #include "view/day_view.h"
 
+#include "book/live.h"
+#include "book/store.h"
 #include "method/site/heading.h"
 #include "view/figure_text.h"
 #include "view/kit_form.h"
 #include "view/limit_scale.h"
+#include "view/record_words.h"
 #include "view/test_rows.h"
 
 #include <algorithm>
@@ -139,7 +142,7 @@ void DayView::refreshGauge()
     if (ready)
         m_gaugePapers += ' ' + tr("Papers in date.");
     if (!gauge->custodyEvent.empty()) {
-        const QString event = QString::fromStdString(gauge->custodyEvent), place = QString::fromStdString(gauge->custodyPlace);
+        const QString event = recordWord(gauge->custodyEvent), place = QString::fromStdString(gauge->custodyPlace);
         m_gaugePapers += ' ' + tr("Custody: %1, %2.").arg(event, place.isEmpty() ? localText(gauge->custodyAt, m_session->offsetMinutes(), "MMM d, h:mm") : place);
     }
     m_gaugePapers = m_gaugePapers.trimmed();
@@ -233,12 +236,16 @@ void DayView::refreshTests()
     for (const auto& test : m_session->snapshot().tests) {
         if (test.state == book::TestState::Void || !m_session->isToday(test.startedAt, test.offsetMinutes))
             continue;
-        const bool open = test.state == book::TestState::Open || test.state == book::TestState::Waiting;
+        // An amended test is decided again by its next verdict only.
+        const auto records = m_session->store().records({.subject = test.id, .kind = {}});
+        const bool isStale = test.state != book::TestState::Open && records && !book::isVerdictCurrent(*records);
+        const bool open = isStale || test.state == book::TestState::Open || test.state == book::TestState::Waiting;
         Row row = testRow(test);
         if (open)
-            row.second = test.state == book::TestState::Open
+            row.second = isStale ? tr("amended: seal its verdict again")
+                         : test.state == book::TestState::Open
                              ? tr("open since %1").arg(localText(test.startedAt, test.offsetMinutes, "h:mm"))
-                             : tr("for the %1 since %2").arg(QString::fromStdString(test.waitingFor),
+                             : tr("for the %1 since %2").arg(recordWord(test.waitingFor),
                                                             localText(test.verdictAt.empty() ? test.startedAt : test.verdictAt, test.offsetMinutes, "h:mm"));
         (open ? waiting : results).push_back(std::move(row));
     }

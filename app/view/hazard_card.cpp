@@ -27,6 +27,9 @@ const HazardWords& wordsOf(Hazard hazard)
 
 QString lengthText(double value, const RuleLength& unit)
 {
+    // What is far away in inches is said in feet.
+    if (unit.unit == QStringLiteral("in.") && value >= 120)
+        return figureText(unit.lengthOf(value).feet(), 0) + QStringLiteral(" ft");
     const int places = value == std::floor(value) ? 0 : 1;
     return figureText(value, places) + ' ' + unit.unit;
 }

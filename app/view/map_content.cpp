@@ -163,7 +163,7 @@ private:
     void rings(const book::TestRow& test)
     {
         const auto& limits = m_session.ruleSet().limits;
-        for (const auto& [key, name] : {std::pair{"clearance.other_gauges", "gauges %1"}, {"clearance.vehicles", "vehicles %1"}}) {
+        for (const auto& [key, name] : {std::pair{"clearance.other_gauges", QT_TRANSLATE_NOOP("MapContent", "gauges %1")}, {"clearance.vehicles", QT_TRANSLATE_NOOP("MapContent", "vehicles %1")}}) {
             const auto& limit = limits.find(key)->second;
             const double metres = limit.unit == "ft" ? Length::feet(limit.value.value()).metres() : limit.value.value();
             m_scene->rings.push_back({vertex(test.east, test.north), metres,

@@ -16,7 +16,7 @@ constexpr int kCurveSteps = 48;  // smooth at 600 px
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("ProctorPlot", text);
+    return QCoreApplication::translate("groundcount::view", text);
 }
 
 struct Axis {

@@ -9,7 +9,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("TestRows", text);
+    return QCoreApplication::translate("groundcount::view", text);
 }
 
 }  // namespace

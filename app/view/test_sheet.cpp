@@ -132,7 +132,10 @@ void TestSheet::open(const QString& testId)
     m_facts.testId = testId.toStdString();
     readSealed();
     readDraft();
-    goTo(firstUnsealed());
+    // A sample that is still awaited holds nothing up until its provisional verdict is sealed.
+    const int first = firstUnsealed();
+    const bool isAwaited = first == Dig && !m_sealedHash[Dig].empty() && m_dig->isWaiting() && !m_verdict->isSealed();
+    goTo(isAwaited ? static_cast<int>(Verdict) : first);
 }
 
 int TestSheet::firstUnsealed() const

@@ -106,7 +106,7 @@ void TestSheet::readSealed()
         if (!record.amends.empty())
             m_lateReason = QString::fromStdString(record.reason);
     }
-    if (m_verdict->isSealed() && (!m_dig->isSealed() || !isCurrent))
+    if (m_verdict->isSealed() && !isCurrent)
         m_verdict->reopen();
 }
 

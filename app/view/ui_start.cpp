@@ -82,6 +82,7 @@ Result<StartOptions> readArguments(const QStringList& arguments)
     const QCommandLineOption screenshot(QStringLiteral("screenshot"), QStringLiteral("Write the window to a PNG, then end."),
                                         QStringLiteral("FILE"));
     const QCommandLineOption at(QStringLiteral("at"), QStringLiteral("Fixed time of the clock, ISO 8601."), QStringLiteral("TIME"));
+    parser.addPositionalArgument(QStringLiteral("FILE"), QStringLiteral("Field book to open, as a file manager names it."), QStringLiteral("[FILE]"));
     parser.addOptions({book, replay, size, theme, text, language, place, open, screenshot, at});
     parser.addHelpOption();
     if (!parser.parse(arguments)) {
@@ -90,9 +91,9 @@ Result<StartOptions> readArguments(const QStringList& arguments)
     if (parser.isSet(QStringLiteral("help"))) {
         return refused(parser.helpText().toStdString());
     }
-    if (!parser.positionalArguments().isEmpty()) {
-        return refused("No argument stands alone here; it is " + parser.positionalArguments().constFirst().toStdString()
-                       + ". A field book is named with --book.");
+    const QStringList alone = parser.positionalArguments();
+    if (alone.size() + (parser.isSet(book) ? 1 : 0) > 1) {
+        return refused("One field book can be opened; " + alone.constLast().toStdString() + " is one too many.");
     }
 
     StartOptions options;
@@ -116,7 +117,7 @@ Result<StartOptions> readArguments(const QStringList& arguments)
             return tl::unexpected(each.error());
         }
     }
-    options.book = parser.value(book);
+    options.book = alone.isEmpty() ? parser.value(book) : alone.constFirst();
     options.replay = *replayPath;
     options.size = *window;
     options.theme = *themeName;
@@ -160,7 +161,7 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
     auto* desk = engine.singletonInstance<view::Desk*>(qmlTypeId("Groundcount", 1, 0, "Desk"));
     desk->screen()->keepIn(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/screen.ini"));
     auto* end = new device::EndSignal(desk);
-    QObject::connect(desk->sheet()->count(), &view::CountStep::minimumOver, end, [desk, end] {
+    QObject::connect(desk->sheet()->countStep(), &view::CountStep::minimumOver, end, [desk, end] {
         if (desk->screen()->signalsEnd())
             end->give(view::CountStep::tr("The minimum is over"));
     });

@@ -81,4 +81,18 @@ const Record& LiveRecords::root(const Record& record) const
     return record;
 }
 
+bool isVerdictCurrent(std::span<const Record> records)
+{
+    const LiveRecords live(records);
+    const Record* verdict = live.latest("verdict");
+    if (!verdict || live.isVoid() || !verdict->body.contains("from"))
+        return true;
+    const Body& from = verdict->body.at("from");
+    for (const char* kind : {"test-site", "clearance", "seating", "reading", "sample"})
+        for (const Record* record : live.all(kind))
+            if (std::find(from.begin(), from.end(), Body(record->hash)) == from.end())
+                return false;
+    return true;
+}
+
 }  // namespace groundcount::book

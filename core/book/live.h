@@ -40,4 +40,9 @@ private:
     bool m_conflict = false;
 };
 
+/// Whether the latest verdict of a test names each live record that it must rest on (place, clearances, seating, readings, sample). It does
+/// not after an amendment, until the verdict is made again. True without a verdict, and for a void test: nothing is owed there.
+/// @param records all records of one test, any order
+bool isVerdictCurrent(std::span<const Record> records);
+
 }  // namespace groundcount::book

@@ -39,53 +39,6 @@
     </message>
 </context>
 <context>
-    <name>ClearStep</name>
-    <message>
-        <source>moved: %1 too close</source>
-        <translation>movido: %1 demasiado cerca</translation>
-    </message>
-    <message>
-        <source>By tape</source>
-        <translation>Con cinta</translation>
-    </message>
-    <message>
-        <source>Use the tape</source>
-        <translation>Usar la cinta</translation>
-    </message>
-    <message>
-        <source>Distance</source>
-        <translation>Distancia</translation>
-    </message>
-    <message>
-        <source>Type the distance</source>
-        <translation>Ingresar la distancia</translation>
-    </message>
-    <message>
-        <source>from test %1</source>
-        <translation>desde el ensayo %1</translation>
-    </message>
-    <message>
-        <source>All four settled</source>
-        <translation>Los cuatro resueltos</translation>
-    </message>
-    <message>
-        <source>%1 of 4 to settle</source>
-        <translation>%1 de 4 por resolver</translation>
-    </message>
-    <message>
-        <source>Rules: %1</source>
-        <translation>Reglas: %1</translation>
-    </message>
-    <message>
-        <source>Seal: settle 1 hazard first</source>
-        <translation>Sellar: resolver antes 1 peligro</translation>
-    </message>
-    <message>
-        <source>Seal: settle %1 hazards first</source>
-        <translation>Sellar: resolver antes %1 peligros</translation>
-    </message>
-</context>
-<context>
     <name>ClearStepPage</name>
     <message>
         <source>Add a hazard</source>
@@ -112,193 +65,6 @@
     <message>
         <source>%1 sets, %2 not accepted, the newest %3</source>
         <translation>%1 series, %2 no aceptadas, la última %3</translation>
-    </message>
-</context>
-<context>
-    <name>CountStep</name>
-    <message>
-        <source>counts</source>
-        <translation>conteos</translation>
-    </message>
-    <message>
-        <source>Reading %1: %2 %3, moisture %4 %5</source>
-        <translation>Lectura %1: %2 %3, humedad %4 %5</translation>
-    </message>
-    <message>
-        <source>another spot</source>
-        <translation>otro punto</translation>
-    </message>
-    <message>
-        <source>use the mean</source>
-        <translation>usar la media</translation>
-    </message>
-    <message>
-        <source>Second, 90°</source>
-        <translation>Segunda, 90°</translation>
-    </message>
-    <message>
-        <source>Second, 180°</source>
-        <translation>Segunda, 180°</translation>
-    </message>
-    <message>
-        <source>No second reading</source>
-        <translation>Sin segunda lectura</translation>
-    </message>
-    <message>
-        <source>Count again</source>
-        <translation>Contar de nuevo</translation>
-    </message>
-    <message>
-        <source>A new spot</source>
-        <translation>Un punto nuevo</translation>
-    </message>
-    <message>
-        <source>second reading %1; a new spot is tested instead</source>
-        <translation>segunda lectura %1; en su lugar se ensaya un punto nuevo</translation>
-    </message>
-    <message>
-        <source>Seal: seat the gauge first</source>
-        <translation>Sellar: asentar antes el densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: the count runs</source>
-        <translation>Sellar: conteo en curso</translation>
-    </message>
-    <message>
-        <source>Seal: take the second reading</source>
-        <translation>Sellar: tomar la segunda lectura</translation>
-    </message>
-    <message>
-        <source>Seal: count first</source>
-        <translation>Sellar: contar antes</translation>
-    </message>
-    <message>
-        <source>Seal: type both numbers</source>
-        <translation>Sellar: ingresar ambos números</translation>
-    </message>
-    <message>
-        <source>Seal: the numbers do not fit</source>
-        <translation>Sellar: los números no concuerdan</translation>
-    </message>
-    <message>
-        <source>Seal: a trench correction needs counts</source>
-        <translation>Sellar: la corrección de zanja requiere conteos</translation>
-    </message>
-    <message>
-        <source>Seal: the readings are apart</source>
-        <translation>Sellar: las lecturas difieren</translation>
-    </message>
-    <message>
-        <source>Counts</source>
-        <translation>Conteos</translation>
-    </message>
-    <message>
-        <source>Readout</source>
-        <translation>Lectura directa</translation>
-    </message>
-    <message>
-        <source>Readout, %</source>
-        <translation>Lectura directa, %</translation>
-    </message>
-    <message>
-        <source>First aid first. Call for help.</source>
-        <translation>Primero los primeros auxilios. Pida ayuda.</translation>
-    </message>
-    <message>
-        <source>Keep people back and secure the area.</source>
-        <translation>Aleje a las personas y asegure el área.</translation>
-    </message>
-    <message>
-        <source>Do not move the gauge. Hold the equipment and its operator.</source>
-        <translation>No mueva el densímetro. Retenga la máquina y a su operador.</translation>
-    </message>
-    <message>
-        <source>Call the radiation safety officer.</source>
-        <translation>Llame al responsable de seguridad radiológica.</translation>
-    </message>
-    <message>
-        <source>Nobody leaves before a survey says so.</source>
-        <translation>Nadie se va hasta que una medición de radiación lo permita.</translation>
-    </message>
-    <message>
-        <source>The licence and local rules govern.</source>
-        <translation>Rigen la licencia y las normas locales.</translation>
-    </message>
-    <message>
-        <source>Reading %1</source>
-        <translation>Lectura %1</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Listo</translation>
-    </message>
-    <message>
-        <source>Density</source>
-        <translation>Densidad</translation>
-    </message>
-    <message>
-        <source>Wet density</source>
-        <translation>Densidad húmeda</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>Type both numbers</source>
-        <translation>Ingresar ambos números</translation>
-    </message>
-    <message>
-        <source>Test %1 with this gauge and material: %2 and %3</source>
-        <translation>Ensayo %1 con este densímetro y material: %2 y %3</translation>
-    </message>
-    <message>
-        <source>along the line</source>
-        <translation>a lo largo de la línea</translation>
-    </message>
-    <message>
-        <source>turned 90°</source>
-        <translation>girado 90°</translation>
-    </message>
-    <message>
-        <source>turned 180°</source>
-        <translation>girado 180°</translation>
-    </message>
-    <message>
-        <source>direct, %1 in.</source>
-        <translation>transmisión directa, %1 in.</translation>
-    </message>
-    <message>
-        <source>backscatter</source>
-        <translation>retrodispersión</translation>
-    </message>
-    <message>
-        <source>Left of the minimum</source>
-        <translation>Resta del mínimo</translation>
-    </message>
-    <message>
-        <source>The minimum is over</source>
-        <translation>El mínimo ya pasó</translation>
-    </message>
-    <message>
-        <source>Enter the reading in %1</source>
-        <translation>Ingresar la lectura en %1</translation>
-    </message>
-    <message>
-        <source>Ring: %1, from the rule set. The licence and the radiation safety officer govern.</source>
-        <translation>Anillo: %1, según las reglas. Rigen la licencia y el responsable de seguridad radiológica.</translation>
-    </message>
-    <message>
-        <source>Cannot tell</source>
-        <translation>No se sabe</translation>
-    </message>
-    <message>
-        <source>Outside the ring</source>
-        <translation>Fuera del anillo</translation>
-    </message>
-    <message>
-        <source>Inside the ring</source>
-        <translation>Dentro del anillo</translation>
     </message>
 </context>
 <context>
@@ -356,85 +122,6 @@
     </message>
 </context>
 <context>
-    <name>CustodySheet</name>
-    <message>
-        <source>Under control and constant surveillance, or behind at least two independent barriers. Gauges hit by equipment had been left unattended.</source>
-        <translation>Bajo control y vigilancia constante, o tras al menos dos barreras independientes. Los densímetros golpeados por maquinaria habían quedado sin vigilancia.</translation>
-    </message>
-    <message>
-        <source>The licence, local rules and the manufacturer&apos;s instructions govern.</source>
-        <translation>Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
-    </message>
-    <message>
-        <source>No custody record yet</source>
-        <translation>Aún sin registro de custodia</translation>
-    </message>
-    <message>
-        <source>Custody</source>
-        <translation>Custodia</translation>
-    </message>
-    <message>
-        <source>serial %1</source>
-        <translation>serie %1</translation>
-    </message>
-    <message>
-        <source>Badge worn</source>
-        <translation>Dosímetro puesto</translation>
-    </message>
-    <message>
-        <source>Your own dosimeter</source>
-        <translation>Su propio dosímetro</translation>
-    </message>
-    <message>
-        <source>Papers in reach</source>
-        <translation>Papeles al alcance</translation>
-    </message>
-    <message>
-        <source>Transport papers, count log, calibration, leak test</source>
-        <translation>Papeles de transporte, registro de conteos, calibración, prueba de fugas</translation>
-    </message>
-    <message>
-        <source>Yes</source>
-        <translation>Sí</translation>
-    </message>
-    <message>
-        <source>No</source>
-        <translation>No</translation>
-    </message>
-    <message>
-        <source>Fewer than two barriers: keep it under your own eyes, or add one before you leave it.</source>
-        <translation>Menos de dos barreras: no lo pierda de vista, o agregue una antes de dejarlo.</translation>
-    </message>
-    <message>
-        <source>No badge worn. Sealed so, it stays visible.</source>
-        <translation>Sin dosímetro puesto. Si se sella así, queda visible.</translation>
-    </message>
-    <message>
-        <source>On the road the transport papers belong within the driver&apos;s reach.</source>
-        <translation>En ruta, los papeles de transporte van al alcance del conductor.</translation>
-    </message>
-    <message>
-        <source>Seal: %1</source>
-        <translation>Sellar: %1</translation>
-    </message>
-    <message>
-        <source>Seal: the book has no gauge yet</source>
-        <translation>Sellar: la libreta aún no tiene densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: say what happens</source>
-        <translation>Sellar: indicar qué ocurre</translation>
-    </message>
-    <message>
-        <source>Seal: say where</source>
-        <translation>Sellar: indicar dónde</translation>
-    </message>
-    <message>
-        <source>Seal: count the barriers</source>
-        <translation>Sellar: contar las barreras</translation>
-    </message>
-</context>
-<context>
     <name>DayPage</name>
     <message>
         <source>Owed here today</source>
@@ -459,200 +146,6 @@
     <message>
         <source>Today&apos;s sheet, to sign</source>
         <translation>Hoja de hoy, para firmar</translation>
-    </message>
-</context>
-<context>
-    <name>DayView</name>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>mean %1 %2</source>
-        <translation>media %1 %2</translation>
-    </message>
-    <message>
-        <source>This field book holds no job yet. Make one with groundbook, or open a book with --book.</source>
-        <translation>Esta libreta de campo aún no tiene un trabajo. Cree uno con groundbook o abra una libreta con --book.</translation>
-    </message>
-    <message>
-        <source>No gauge</source>
-        <translation>Sin densímetro</translation>
-    </message>
-    <message>
-        <source>Ready</source>
-        <translation>Listo</translation>
-    </message>
-    <message>
-        <source>Not ready</source>
-        <translation>No listo</translation>
-    </message>
-    <message>
-        <source>Start a test here</source>
-        <translation>Iniciar un ensayo aquí</translation>
-    </message>
-    <message>
-        <source>Start a test: this book is read-only</source>
-        <translation>Iniciar un ensayo: libreta de solo lectura</translation>
-    </message>
-    <message>
-        <source>Start a test: needs a job</source>
-        <translation>Iniciar un ensayo: falta un trabajo</translation>
-    </message>
-    <message>
-        <source>Start a test: %1</source>
-        <translation>Iniciar un ensayo: %1</translation>
-    </message>
-    <message>
-        <source>Density</source>
-        <translation>Densidad</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>Standard counts accepted %1.</source>
-        <translation>Conteos estándar aceptados %1.</translation>
-    </message>
-    <message>
-        <source>Standard counts not accepted, %1.</source>
-        <translation>Conteos estándar no aceptados, %1.</translation>
-    </message>
-    <message>
-        <source>Papers in date.</source>
-        <translation>Papeles vigentes.</translation>
-    </message>
-    <message>
-        <source>Custody: %1, %2.</source>
-        <translation>Custodia: %1, %2.</translation>
-    </message>
-    <message>
-        <source>Add a gauge</source>
-        <translation>Agregar un densímetro</translation>
-    </message>
-    <message>
-        <source>Sign the gauge out</source>
-        <translation>Retirar el densímetro</translation>
-    </message>
-    <message>
-        <source>Open the gauge&apos;s papers</source>
-        <translation>Abrir los papeles del densímetro</translation>
-    </message>
-    <message>
-        <source>Take standard counts</source>
-        <translation>Tomar conteos estándar</translation>
-    </message>
-    <message>
-        <source>Site %1, lot %2, lift %3</source>
-        <translation>Sitio %1, lote %2, capa %3</translation>
-    </message>
-    <message>
-        <source>open since %1</source>
-        <translation>abierto desde %1</translation>
-    </message>
-    <message>
-        <source>for the %1 since %2</source>
-        <translation>por %1 desde %2</translation>
-    </message>
-</context>
-<context>
-    <name>DigStep</name>
-    <message>
-        <source>Sample</source>
-        <translation>Muestra</translation>
-    </message>
-    <message>
-        <source>Use the masses</source>
-        <translation>Usar las masas</translation>
-    </message>
-    <message>
-        <source>All of it</source>
-        <translation>Total</translation>
-    </message>
-    <message>
-        <source>Retained</source>
-        <translation>Retenido</translation>
-    </message>
-    <message>
-        <source>Over 3 in.</source>
-        <translation>Más de 3 in.</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>Use this value</source>
-        <translation>Usar este valor</translation>
-    </message>
-    <message>
-        <source>Type the moisture</source>
-        <translation>Ingresar la humedad</translation>
-    </message>
-    <message>
-        <source>Type both masses</source>
-        <translation>Ingresar ambas masas</translation>
-    </message>
-    <message>
-        <source>Check sample of at least %1 g</source>
-        <translation>Muestra de control de al menos %1 g</translation>
-    </message>
-    <message>
-        <source>%1 g, retained %2 g</source>
-        <translation>%1 g, retenido %2 g</translation>
-    </message>
-    <message>
-        <source>Not weighed yet</source>
-        <translation>Aún sin pesar</translation>
-    </message>
-    <message>
-        <source>, over 3 in. %1 g</source>
-        <translation>, más de 3 in. %1 g</translation>
-    </message>
-    <message>
-        <source>%1 g is less than the %2 g that the rules ask for.</source>
-        <translation>%1 g es menos que los %2 g que piden las reglas.</translation>
-    </message>
-    <message>
-        <source>Retained %1 g is more than the whole sample of %2 g. Are the two the wrong way round?</source>
-        <translation>El retenido de %1 g supera la muestra total de %2 g. ¿Están invertidos?</translation>
-    </message>
-    <message>
-        <source>The sample&apos;s mass must be above 0 g; it is %1 g.</source>
-        <translation>La masa de la muestra debe ser mayor que 0 g; es %1 g.</translation>
-    </message>
-    <message>
-        <source>Waits for the sample: the verdict is provisional.</source>
-        <translation>Espera la muestra: el veredicto es provisional.</translation>
-    </message>
-    <message>
-        <source>Waits for the moisture: the verdict is provisional.</source>
-        <translation>Espera la humedad: el veredicto es provisional.</translation>
-    </message>
-    <message>
-        <source>Seal: say what the sample shows</source>
-        <translation>Sellar: indicar qué revela la muestra</translation>
-    </message>
-    <message>
-        <source>Seal: the rules ask for a weighed sample</source>
-        <translation>Sellar: las reglas piden una muestra pesada</translation>
-    </message>
-    <message>
-        <source>Seal: choose the sieve</source>
-        <translation>Sellar: elegir el tamiz</translation>
-    </message>
-    <message>
-        <source>Seal: type the masses</source>
-        <translation>Sellar: ingresar las masas</translation>
-    </message>
-    <message>
-        <source>Seal: the masses do not fit</source>
-        <translation>Sellar: las masas no concuerdan</translation>
-    </message>
-    <message>
-        <source>Seal: type the moisture</source>
-        <translation>Sellar: ingresar la humedad</translation>
     </message>
 </context>
 <context>
@@ -709,237 +202,6 @@
     <message>
         <source>Files that fit (%1)</source>
         <translation>Archivos que sirven (%1)</translation>
-    </message>
-</context>
-<context>
-    <name>GaugePapers</name>
-    <message>
-        <source>Prescale</source>
-        <translation>Preescala</translation>
-    </message>
-    <message>
-        <source>Use it</source>
-        <translation>Usar</translation>
-    </message>
-    <message>
-        <source>Calibrated on</source>
-        <translation>Calibrado el</translation>
-    </message>
-    <message>
-        <source>Calibration ends</source>
-        <translation>Fin de la calibración</translation>
-    </message>
-    <message>
-        <source>Leak tested on</source>
-        <translation>Prueba de fugas del</translation>
-    </message>
-    <message>
-        <source>Leak test ends</source>
-        <translation>Prueba de fugas vence</translation>
-    </message>
-    <message>
-        <source>Density curve</source>
-        <translation>Curva de densidad</translation>
-    </message>
-    <message>
-        <source>Use this curve</source>
-        <translation>Usar esta curva</translation>
-    </message>
-    <message>
-        <source>Depth</source>
-        <translation>Profundidad</translation>
-    </message>
-    <message>
-        <source>in.</source>
-        <translation>in.</translation>
-    </message>
-    <message>
-        <source>A</source>
-        <translation>A</translation>
-    </message>
-    <message>
-        <source>B</source>
-        <translation>B</translation>
-    </message>
-    <message>
-        <source>per %1</source>
-        <translation>por %1</translation>
-    </message>
-    <message>
-        <source>C</source>
-        <translation>C</translation>
-    </message>
-    <message>
-        <source>Lowest</source>
-        <translation>Mínimo</translation>
-    </message>
-    <message>
-        <source>Highest</source>
-        <translation>Máximo</translation>
-    </message>
-    <message>
-        <source>C is +</source>
-        <translation>C es +</translation>
-    </message>
-    <message>
-        <source>C is %1</source>
-        <translation>C es %1</translation>
-    </message>
-    <message>
-        <source>Water curve</source>
-        <translation>Curva de agua</translation>
-    </message>
-    <message>
-        <source>E</source>
-        <translation>E</translation>
-    </message>
-    <message>
-        <source>Slope</source>
-        <translation>Pendiente</translation>
-    </message>
-    <message>
-        <source>E is +</source>
-        <translation>E es +</translation>
-    </message>
-    <message>
-        <source>E is %1</source>
-        <translation>E es %1</translation>
-    </message>
-    <message>
-        <source>Standard counts</source>
-        <translation>Conteos estándar</translation>
-    </message>
-    <message>
-        <source>Use these counts</source>
-        <translation>Usar estos conteos</translation>
-    </message>
-    <message>
-        <source>Density</source>
-        <translation>Densidad</translation>
-    </message>
-    <message>
-        <source>counts</source>
-        <translation>conteos</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>True counts per count that the gauge shows</source>
-        <translation>Conteos reales por conteo que muestra el densímetro</translation>
-    </message>
-    <message>
-        <source>Count ratio = E + slope × water density</source>
-        <translation>Razón de conteos = E + pendiente × densidad de agua</translation>
-    </message>
-    <message>
-        <source>Count ratio = A exp(−B × wet density) − C</source>
-        <translation>Razón de conteos = A exp(−B × densidad húmeda) − C</translation>
-    </message>
-    <message>
-        <source>Type depth, A, B and C</source>
-        <translation>Escriba profundidad, A, B y C</translation>
-    </message>
-    <message>
-        <source>No CSV file in Documents, Downloads or beside the book. Type where it is.</source>
-        <translation>No hay archivo CSV en Documentos, Descargas ni junto a la libreta. Escriba dónde está.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read.</source>
-        <translation>No se puede leer %1.</translation>
-    </message>
-    <message>
-        <source>%1 depths and the water curve read from %2. Check each against the certificate.</source>
-        <translation>%1 profundidades y la curva de agua leídas de %2. Compare cada una con el certificado.</translation>
-    </message>
-    <message>
-        <source>Gauge</source>
-        <translation>Densímetro</translation>
-    </message>
-    <message>
-        <source>New gauge</source>
-        <translation>Densímetro nuevo</translation>
-    </message>
-    <message>
-        <source>serial %1</source>
-        <translation>serie %1</translation>
-    </message>
-    <message>
-        <source>E %1, slope %2</source>
-        <translation>E %1, pendiente %2</translation>
-    </message>
-    <message>
-        <source>Depth not typed</source>
-        <translation>Profundidad sin escribir</translation>
-    </message>
-    <message>
-        <source>%1 in.</source>
-        <translation>%1 in.</translation>
-    </message>
-    <message>
-        <source>A %1, B %2, C %3</source>
-        <translation>A %1, B %2, C %3</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>Seal: curve %1 is not whole</source>
-        <translation>Sellar: la curva %1 está incompleta</translation>
-    </message>
-    <message>
-        <source>the calibration ended %1</source>
-        <translation>la calibración venció el %1</translation>
-    </message>
-    <message>
-        <source>the leak test ended %1</source>
-        <translation>la prueba de fugas venció el %1</translation>
-    </message>
-    <message>
-        <source>the leak test found a leak: the gauge stays out of service, call the radiation safety officer</source>
-        <translation>la prueba halló una fuga: el densímetro queda fuera de servicio, llame al responsable de seguridad radiológica</translation>
-    </message>
-    <message>
-        <source>Not to be used: %1.</source>
-        <translation>No se debe usar: %1.</translation>
-    </message>
-    <message>
-        <source>Seal what changed</source>
-        <translation>Sellar los cambios</translation>
-    </message>
-    <message>
-        <source>Seal the gauge</source>
-        <translation>Sellar el densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: type name and serial</source>
-        <translation>Sellar: escriba nombre y serie</translation>
-    </message>
-    <message>
-        <source>Nothing has changed</source>
-        <translation>Nada ha cambiado</translation>
-    </message>
-    <message>
-        <source>Seal: say why the gauge&apos;s record changes</source>
-        <translation>Sellar: diga por qué cambia el registro del densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: the calibration needs its date</source>
-        <translation>Sellar: falta la fecha de la calibración</translation>
-    </message>
-    <message>
-        <source>Seal: the calibration needs a curve</source>
-        <translation>Sellar: falta una curva de la calibración</translation>
-    </message>
-    <message>
-        <source>Seal: the calibration needs its water curve</source>
-        <translation>Sellar: falta la curva de agua de la calibración</translation>
-    </message>
-    <message>
-        <source>Seal: the leak test needs date and result</source>
-        <translation>Sellar: faltan fecha y resultado de la prueba de fugas</translation>
     </message>
 </context>
 <context>
@@ -1026,121 +288,6 @@
     </message>
 </context>
 <context>
-    <name>HazardCard</name>
-    <message>
-        <source>Vertical face</source>
-        <translation>Cara vertical</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>Personas</translation>
-    </message>
-    <message>
-        <source>Vehicles</source>
-        <translation>Vehículos</translation>
-    </message>
-    <message>
-        <source>Other gauges</source>
-        <translation>Otros densímetros</translation>
-    </message>
-    <message>
-        <source>Trench correction</source>
-        <translation>Corrección de zanja</translation>
-    </message>
-    <message>
-        <source>Move the test</source>
-        <translation>Mover el ensayo</translation>
-    </message>
-    <message>
-        <source>Enter the tape</source>
-        <translation>Ingresar la cinta</translation>
-    </message>
-    <message>
-        <source>None near</source>
-        <translation>Nada cerca</translation>
-    </message>
-    <message>
-        <source>None inside</source>
-        <translation>Ninguno dentro</translation>
-    </message>
-    <message>
-        <source>Have it moved</source>
-        <translation>Pedir que se mueva</translation>
-    </message>
-    <message>
-        <source>Wait till clear</source>
-        <translation>Esperar a que esté libre</translation>
-    </message>
-    <message>
-        <source>Not known</source>
-        <translation>No se conoce</translation>
-    </message>
-    <message>
-        <source>%1 needed</source>
-        <translation>Requiere %1</translation>
-    </message>
-    <message>
-        <source>Within %1, by eye</source>
-        <translation>Dentro de %1, a ojo</translation>
-    </message>
-    <message>
-        <source>Ring of %1, by eye</source>
-        <translation>Círculo de %1, a ojo</translation>
-    </message>
-    <message>
-        <source>By tape</source>
-        <translation>Con cinta</translation>
-    </message>
-    <message>
-        <source>by tape</source>
-        <translation>con cinta</translation>
-    </message>
-    <message>
-        <source>from the map, ±%1</source>
-        <translation>del mapa, ±%1</translation>
-    </message>
-    <message>
-        <source>Clear</source>
-        <translation>Libre</translation>
-    </message>
-    <message>
-        <source>Too close</source>
-        <translation>Demasiado cerca</translation>
-    </message>
-    <message>
-        <source>Cannot tell</source>
-        <translation>No se sabe</translation>
-    </message>
-    <message>
-        <source>at %1, %2 needed</source>
-        <translation>a %1, requiere %2</translation>
-    </message>
-    <message>
-        <source>Asked to move. Say so when it stands outside.</source>
-        <translation>Se pidió moverlo. Indique cuando esté fuera.</translation>
-    </message>
-    <message>
-        <source>Waiting. Say so when nobody is inside.</source>
-        <translation>En espera. Indique cuando no haya nadie dentro.</translation>
-    </message>
-    <message>
-        <source>%1, with the trench correction</source>
-        <translation>%1, con la corrección de zanja</translation>
-    </message>
-    <message>
-        <source>No trench offset of today is in the book for this gauge. Take standard counts in and outside the trench first, or move the test.</source>
-        <translation>La libreta no tiene corrección de zanja de hoy para este densímetro. Tome antes conteos estándar dentro y fuera de la zanja, o mueva el ensayo.</translation>
-    </message>
-    <message>
-        <source>%1, overridden: %2</source>
-        <translation>%1, con excepción: %2</translation>
-    </message>
-    <message>
-        <source>Information only.</source>
-        <translation>Solo informativo.</translation>
-    </message>
-</context>
-<context>
     <name>HazardSection</name>
     <message>
         <source>Take the trench offset</source>
@@ -1168,26 +315,6 @@
 </context>
 <context>
     <name>KitForm</name>
-    <message>
-        <source>Use this date</source>
-        <translation>Usar esta fecha</translation>
-    </message>
-    <message>
-        <source>Year</source>
-        <translation>Año</translation>
-    </message>
-    <message>
-        <source>Month</source>
-        <translation>Mes</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>Día</translation>
-    </message>
-    <message>
-        <source>There is no such day</source>
-        <translation>Ese día no existe</translation>
-    </message>
     <message>
         <source>seen</source>
         <translation>visto</translation>
@@ -1284,89 +411,6 @@
     </message>
 </context>
 <context>
-    <name>KitView</name>
-    <message>
-        <source>%1, peak %2</source>
-        <translation>%1, pico %2</translation>
-    </message>
-    <message>
-        <source>at %1 %</source>
-        <translation>a %1 %</translation>
-    </message>
-    <message>
-        <source>ended %1</source>
-        <translation>venció el %1</translation>
-    </message>
-    <message>
-        <source>until %1</source>
-        <translation>hasta %1</translation>
-    </message>
-    <message>
-        <source>Job</source>
-        <translation>Obra</translation>
-    </message>
-    <message>
-        <source>Coordinate system</source>
-        <translation>Sistema de coordenadas</translation>
-    </message>
-    <message>
-        <source>Densities in</source>
-        <translation>Densidades en</translation>
-    </message>
-    <message>
-        <source>Field book</source>
-        <translation>Libreta de campo</translation>
-    </message>
-    <message>
-        <source>%1, rev. %2</source>
-        <translation>%1, rev. %2</translation>
-    </message>
-    <message>
-        <source>%1 limits, %2 choices, each with its source</source>
-        <translation>%1 límites, %2 opciones, con la fuente de cada uno</translation>
-    </message>
-    <message>
-        <source>none sealed</source>
-        <translation>nada sellado</translation>
-    </message>
-    <message>
-        <source>serial %1</source>
-        <translation>serie %1</translation>
-    </message>
-    <message>
-        <source>Calibration</source>
-        <translation>Calibración</translation>
-    </message>
-    <message>
-        <source>of %1</source>
-        <translation>del %1</translation>
-    </message>
-    <message>
-        <source>Leak test</source>
-        <translation>Prueba de fugas</translation>
-    </message>
-    <message>
-        <source>of %1, %2</source>
-        <translation>del %1, %2</translation>
-    </message>
-    <message>
-        <source>Custody</source>
-        <translation>Custodia</translation>
-    </message>
-    <message>
-        <source>no record</source>
-        <translation>sin registro</translation>
-    </message>
-    <message>
-        <source>%1 %, %2 % off the mean</source>
-        <translation>%1 %, a %2 % de la media</translation>
-    </message>
-    <message>
-        <source>no earlier counts</source>
-        <translation>sin conteos anteriores</translation>
-    </message>
-</context>
-<context>
     <name>LiftGrid</name>
     <message>
         <source>Lift</source>
@@ -1424,100 +468,6 @@
     </message>
 </context>
 <context>
-    <name>LotsView</name>
-    <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>%1 days</source>
-        <translation>%1 días</translation>
-    </message>
-    <message>
-        <source>Lot %1</source>
-        <translation>Lote %1</translation>
-    </message>
-    <message>
-        <source>of %1</source>
-        <translation>del %1</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n failure(s) open</source>
-        <translation>
-            <numerusform>%n falla abierta</numerusform>
-            <numerusform>%n fallas abiertas</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>all made</source>
-        <translation>todos hechos</translation>
-    </message>
-    <message>
-        <source>%1 owed</source>
-        <translation>%1 pendientes</translation>
-    </message>
-    <message>
-        <source>%1 made, %2 owed, %3 open</source>
-        <translation>%1 hechos, %2 pendientes, %3 sin cerrar</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>is open, %1</source>
-        <translation>está abierto, %1</translation>
-    </message>
-    <message>
-        <source>%1 %, %2</source>
-        <translation>%1 %, %2</translation>
-    </message>
-    <message>
-        <source>lift %1</source>
-        <translation>capa %1</translation>
-    </message>
-    <message>
-        <source>%1 to %2 %</source>
-        <translation>%1 a %2 %</translation>
-    </message>
-    <message>
-        <source>%1 % or more</source>
-        <translation>%1 % o más</translation>
-    </message>
-    <message>
-        <source>%1 % or less</source>
-        <translation>%1 % o menos</translation>
-    </message>
-    <message>
-        <source>% of optimum</source>
-        <translation>% del óptimo</translation>
-    </message>
-    <message>
-        <source>of optimum</source>
-        <translation>del óptimo</translation>
-    </message>
-    <message>
-        <source>moisture %1 to %2 %3</source>
-        <translation>humedad %1 a %2 %3</translation>
-    </message>
-    <message>
-        <source>moisture from %1 %2</source>
-        <translation>humedad desde %1 %2</translation>
-    </message>
-    <message>
-        <source>moisture up to %1 %2</source>
-        <translation>humedad hasta %1 %2</translation>
-    </message>
-    <message>
-        <source>No requirement</source>
-        <translation>Sin requisito</translation>
-    </message>
-</context>
-<context>
     <name>Main</name>
     <message>
         <source>Groundcount</source>
@@ -1529,6 +479,14 @@
     <message>
         <source>Site %1</source>
         <translation>Sitio %1</translation>
+    </message>
+    <message>
+        <source>gauges %1</source>
+        <translation>densímetros %1</translation>
+    </message>
+    <message>
+        <source>vehicles %1</source>
+        <translation>vehículos %1</translation>
     </message>
 </context>
 <context>
@@ -1603,52 +561,6 @@
     <message>
         <source>Open the test</source>
         <translation>Abrir el ensayo</translation>
-    </message>
-</context>
-<context>
-    <name>MapView</name>
-    <message>
-        <source>Map</source>
-        <translation>Mapa</translation>
-    </message>
-    <message>
-        <source>Lot %1, lift %2</source>
-        <translation>Lote %1, capa %2</translation>
-    </message>
-    <message>
-        <source>Lots %1, lift %2</source>
-        <translation>Lotes %1, capa %2</translation>
-    </message>
-    <message>
-        <source>No lots in this book yet</source>
-        <translation>Aún no hay lotes en esta libreta</translation>
-    </message>
-    <message>
-        <source>%1 of %2 made</source>
-        <translation>%1 de %2 hechos</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n failure(s) open</source>
-        <translation>
-            <numerusform>%n falla abierta</numerusform>
-            <numerusform>%n fallas abiertas</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>all</source>
-        <translation>todas</translation>
-    </message>
-    <message>
-        <source>Test %1, %2</source>
-        <translation>Ensayo %1, %2</translation>
-    </message>
-    <message>
-        <source>Site %1, owed</source>
-        <translation>Sitio %1, pendiente</translation>
-    </message>
-    <message>
-        <source>Beside the alignment&apos;s ends</source>
-        <translation>Junto a los extremos del eje</translation>
     </message>
 </context>
 <context>
@@ -1739,169 +651,6 @@
     </message>
 </context>
 <context>
-    <name>MaterialSheet</name>
-    <message>
-        <source>New</source>
-        <translation>Nuevo</translation>
-    </message>
-    <message>
-        <source>Points</source>
-        <translation>Puntos</translation>
-    </message>
-    <message>
-        <source>Use these points</source>
-        <translation>Usar estos puntos</translation>
-    </message>
-    <message>
-        <source>Moisture %1</source>
-        <translation>Humedad %1</translation>
-    </message>
-    <message>
-        <source>Dry %1</source>
-        <translation>Seca %1</translation>
-    </message>
-    <message>
-        <source>Peak by hand</source>
-        <translation>Pico a mano</translation>
-    </message>
-    <message>
-        <source>Use this peak</source>
-        <translation>Usar este pico</translation>
-    </message>
-    <message>
-        <source>Maximum</source>
-        <translation>Máximo</translation>
-    </message>
-    <message>
-        <source>Optimum</source>
-        <translation>Óptimo</translation>
-    </message>
-    <message>
-        <source>Gravity of solids</source>
-        <translation>Gravedad de sólidos</translation>
-    </message>
-    <message>
-        <source>Use it</source>
-        <translation>Usar</translation>
-    </message>
-    <message>
-        <source>Gravity</source>
-        <translation>Gravedad</translation>
-    </message>
-    <message>
-        <source>Uncertainty</source>
-        <translation>Incertidumbre</translation>
-    </message>
-    <message>
-        <source>Maximum ±</source>
-        <translation>Máximo ±</translation>
-    </message>
-    <message>
-        <source>Coarse particles</source>
-        <translation>Partículas gruesas</translation>
-    </message>
-    <message>
-        <source>Use these</source>
-        <translation>Usar estos</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>%1 points, peak %2 %3 at %4 %</source>
-        <translation>%1 puntos, pico %2 %3 a %4 %</translation>
-    </message>
-    <message>
-        <source>at %1 %</source>
-        <translation>a %1 %</translation>
-    </message>
-    <message>
-        <source>Three points</source>
-        <translation>Tres puntos</translation>
-    </message>
-    <message>
-        <source>Parabola, all points</source>
-        <translation>Parábola, todos los puntos</translation>
-    </message>
-    <message>
-        <source>Spline, all points</source>
-        <translation>Spline, todos los puntos</translation>
-    </message>
-    <message>
-        <source>The parabola through all points opens upward: no peak this way.</source>
-        <translation>La parábola por todos los puntos se abre hacia arriba: así no hay pico.</translation>
-    </message>
-    <message>
-        <source>%1 % saturated at the peak.</source>
-        <translation>%1 % de saturación en el pico.</translation>
-    </message>
-    <message>
-        <source>Proctor %1</source>
-        <translation>Proctor %1</translation>
-    </message>
-    <message>
-        <source>New material</source>
-        <translation>Material nuevo</translation>
-    </message>
-    <message>
-        <source>, method %1</source>
-        <translation>, método %1</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>gravity %1</source>
-        <translation>gravedad %1</translation>
-    </message>
-    <message>
-        <source>, %1 %</source>
-        <translation>, %1 %</translation>
-    </message>
-    <message>
-        <source>%1 at %2 %</source>
-        <translation>%1 a %2 %</translation>
-    </message>
-    <message>
-        <source>Amend the test</source>
-        <translation>Enmendar el ensayo</translation>
-    </message>
-    <message>
-        <source>Seal material and test</source>
-        <translation>Sellar material y ensayo</translation>
-    </message>
-    <message>
-        <source>Sealed. Nothing has changed</source>
-        <translation>Sellado. Nada ha cambiado</translation>
-    </message>
-    <message>
-        <source>Seal: name the material</source>
-        <translation>Sellar: nombre el material</translation>
-    </message>
-    <message>
-        <source>Seal: type the test&apos;s number and standard</source>
-        <translation>Sellar: escriba el número y la norma del ensayo</translation>
-    </message>
-    <message>
-        <source>Seal: type the peak</source>
-        <translation>Sellar: escriba el pico</translation>
-    </message>
-    <message>
-        <source>Seal: type three points or more</source>
-        <translation>Sellar: escriba tres puntos o más</translation>
-    </message>
-    <message>
-        <source>Seal: no peak this way</source>
-        <translation>Sellar: así no hay pico</translation>
-    </message>
-    <message>
-        <source>Seal: say why it is amended</source>
-        <translation>Sellar: diga por qué se enmienda</translation>
-    </message>
-</context>
-<context>
     <name>NorthArrow</name>
     <message>
         <source>North arrow</source>
@@ -1917,13 +666,6 @@
     <message>
         <source>Not possible yet</source>
         <translation>Aún no es posible</translation>
-    </message>
-</context>
-<context>
-    <name>NumberEntry</name>
-    <message>
-        <source>Next: %1</source>
-        <translation>Sigue: %1</translation>
     </message>
 </context>
 <context>
@@ -1951,49 +693,6 @@
     <message>
         <source>Seal the obstacle</source>
         <translation>Sellar el obstáculo</translation>
-    </message>
-</context>
-<context>
-    <name>ObstacleSheet</name>
-    <message>
-        <source>By tape</source>
-        <translation>Con cinta</translation>
-    </message>
-    <message>
-        <source>to the nearest edge</source>
-        <translation>hasta el borde más cercano</translation>
-    </message>
-    <message>
-        <source>Use the tape</source>
-        <translation>Usar la cinta</translation>
-    </message>
-    <message>
-        <source>Distance</source>
-        <translation>Distancia</translation>
-    </message>
-    <message>
-        <source>Type the distance</source>
-        <translation>Ingresar la distancia</translation>
-    </message>
-    <message>
-        <source>Enter the tape</source>
-        <translation>Ingresar la cinta</translation>
-    </message>
-    <message>
-        <source>%1 ft by tape</source>
-        <translation>%1 ft con cinta</translation>
-    </message>
-    <message>
-        <source>Seal: say what it is</source>
-        <translation>Sellar: diga qué es</translation>
-    </message>
-    <message>
-        <source>Seal: enter the tape</source>
-        <translation>Sellar: ingrese la medida con cinta</translation>
-    </message>
-    <message>
-        <source>Seal: say in which direction</source>
-        <translation>Sellar: diga en qué dirección</translation>
     </message>
 </context>
 <context>
@@ -2052,241 +751,6 @@
     </message>
 </context>
 <context>
-    <name>OffsetSheet</name>
-    <message>
-        <source>Depth of the tests</source>
-        <translation>Profundidad de los ensayos</translation>
-    </message>
-    <message>
-        <source>Use it</source>
-        <translation>Usar</translation>
-    </message>
-    <message>
-        <source>Depth</source>
-        <translation>Profundidad</translation>
-    </message>
-    <message>
-        <source>in.</source>
-        <translation>in.</translation>
-    </message>
-    <message>
-        <source>Standard counts</source>
-        <translation>Conteos estándar</translation>
-    </message>
-    <message>
-        <source>Samples</source>
-        <translation>Muestras</translation>
-    </message>
-    <message>
-        <source>Spots</source>
-        <translation>Ubicaciones</translation>
-    </message>
-    <message>
-        <source>Use these</source>
-        <translation>Usar estos</translation>
-    </message>
-    <message>
-        <source>Moisture, trench</source>
-        <translation>Humedad, zanja</translation>
-    </message>
-    <message>
-        <source>Moisture, outside</source>
-        <translation>Humedad, fuera</translation>
-    </message>
-    <message>
-        <source>Density, trench</source>
-        <translation>Densidad, zanja</translation>
-    </message>
-    <message>
-        <source>Density, outside</source>
-        <translation>Densidad, fuera</translation>
-    </message>
-    <message>
-        <source>counts</source>
-        <translation>conteos</translation>
-    </message>
-    <message>
-        <source>%1: dried</source>
-        <translation>%1: secada</translation>
-    </message>
-    <message>
-        <source>%1: gauge wet</source>
-        <translation>%1: densímetro, húmeda</translation>
-    </message>
-    <message>
-        <source>%1: gauge water</source>
-        <translation>%1: densímetro, agua</translation>
-    </message>
-    <message>
-        <source>%1: reference</source>
-        <translation>%1: referencia</translation>
-    </message>
-    <message>
-        <source>%1: gauge</source>
-        <translation>%1: densímetro</translation>
-    </message>
-    <message>
-        <source>moisture counts</source>
-        <translation>conteos de humedad</translation>
-    </message>
-    <message>
-        <source>%1 % of the standard count; taken off each moisture count in the trench.</source>
-        <translation>%1 % del conteo estándar; se resta de cada conteo de humedad en la zanja.</translation>
-    </message>
-    <message>
-        <source>Density %1 counts.</source>
-        <translation>Densidad: %1 conteos.</translation>
-    </message>
-    <message>
-        <source>More than %1 % of the standard count. Was the block where the test will be, and are the two the right way round?</source>
-        <translation>Más de %1 % del conteo estándar. ¿Estaba el bloque donde se hará el ensayo, y están los dos en el orden correcto?</translation>
-    </message>
-    <message>
-        <source>Fewer counts in the trench than outside. A wall adds counts; are the two the wrong way round?</source>
-        <translation>Menos conteos en la zanja que fuera. Un muro suma conteos; ¿están los dos invertidos?</translation>
-    </message>
-    <message>
-        <source>per mille</source>
-        <translation>por mil</translation>
-    </message>
-    <message>
-        <source>points</source>
-        <translation>puntos</translation>
-    </message>
-    <message>
-        <source>%1 samples; dried minus gauge %2 points</source>
-        <translation>%1 muestras; secada menos densímetro %2 puntos</translation>
-    </message>
-    <message>
-        <source>, scatter %1</source>
-        <translation>, dispersión %1</translation>
-    </message>
-    <message>
-        <source>%1 samples say little about their scatter.</source>
-        <translation>%1 muestras dicen poco sobre su dispersión.</translation>
-    </message>
-    <message>
-        <source>Mean of %1 differences, scatter %2; added to each wet density.</source>
-        <translation>Media de %1 diferencias, dispersión %2; se suma a cada densidad húmeda.</translation>
-    </message>
-    <message>
-        <source>The scatter is as large as the bias: chance alone may give it (t %1, critical %2).</source>
-        <translation>La dispersión es tan grande como el sesgo: puede deberse solo al azar (t %1, crítico %2).</translation>
-    </message>
-    <message>
-        <source>Moisture in the trench</source>
-        <translation>Humedad en la zanja</translation>
-    </message>
-    <message>
-        <source>Moisture outside</source>
-        <translation>Humedad fuera</translation>
-    </message>
-    <message>
-        <source>Density in the trench</source>
-        <translation>Densidad en la zanja</translation>
-    </message>
-    <message>
-        <source>Density outside</source>
-        <translation>Densidad fuera</translation>
-    </message>
-    <message>
-        <source>Sample %1: gauge %2 of %3</source>
-        <translation>Muestra %1: densímetro %2 de %3</translation>
-    </message>
-    <message>
-        <source>Spot %1: gauge %2</source>
-        <translation>Ubicación %1: densímetro %2</translation>
-    </message>
-    <message>
-        <source>Offset</source>
-        <translation>Corrección</translation>
-    </message>
-    <message>
-        <source>New offset</source>
-        <translation>Corrección nueva</translation>
-    </message>
-    <message>
-        <source>sealed</source>
-        <translation>sellada</translation>
-    </message>
-    <message>
-        <source>A share of the dry mass: w grows with 100 + w.</source>
-        <translation>Una parte de la masa seca: w crece con 100 + w.</translation>
-    </message>
-    <message>
-        <source>A share of the wet density.</source>
-        <translation>Una parte de la densidad húmeda.</translation>
-    </message>
-    <message>
-        <source>A fixed mass of water per volume.</source>
-        <translation>Una masa fija de agua por volumen.</translation>
-    </message>
-    <message>
-        <source>A fixed number of points.</source>
-        <translation>Un número fijo de puntos.</translation>
-    </message>
-    <message>
-        <source>A fixed ratio.</source>
-        <translation>Una razón fija.</translation>
-    </message>
-    <message>
-        <source>Standard counts on the block, at the distance from the wall and the way round of the test, and outside</source>
-        <translation>Conteos estándar sobre el bloque, a la distancia del muro y con la orientación del ensayo, y fuera</translation>
-    </message>
-    <message>
-        <source>Samples from under the gauge, dried by another method</source>
-        <translation>Muestras de debajo del densímetro, secadas por otro método</translation>
-    </message>
-    <message>
-        <source>Spots measured by the gauge and by another method</source>
-        <translation>Ubicaciones medidas con el densímetro y por otro método</translation>
-    </message>
-    <message>
-        <source>Change the figures</source>
-        <translation>Cambiar las cifras</translation>
-    </message>
-    <message>
-        <source>Type the figures</source>
-        <translation>Escribir las cifras</translation>
-    </message>
-    <message>
-        <source>Seal the offset</source>
-        <translation>Sellar la corrección</translation>
-    </message>
-    <message>
-        <source>Sealed</source>
-        <translation>Sellada</translation>
-    </message>
-    <message>
-        <source>Seal: choose what it corrects</source>
-        <translation>Sellar: elija qué corrige</translation>
-    </message>
-    <message>
-        <source>Seal: the book has no gauge yet</source>
-        <translation>Sellar: la libreta aún no tiene densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: say where</source>
-        <translation>Sellar: indicar dónde</translation>
-    </message>
-    <message>
-        <source>Seal: type the date</source>
-        <translation>Sellar: escriba la fecha</translation>
-    </message>
-    <message>
-        <source>Seal: type both moisture counts</source>
-        <translation>Sellar: escriba ambos conteos de humedad</translation>
-    </message>
-    <message>
-        <source>Seal: type a whole sample</source>
-        <translation>Sellar: escriba una muestra completa</translation>
-    </message>
-    <message>
-        <source>Seal: type two whole spots</source>
-        <translation>Sellar: escriba dos ubicaciones completas</translation>
-    </message>
-</context>
-<context>
     <name>PageHead</name>
     <message>
         <source>Back</source>
@@ -2301,7 +765,7 @@
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished">Página %1 de %2</translation>
+        <translation>Página %1 de %2</translation>
     </message>
     <message>
         <source>Paper</source>
@@ -2318,17 +782,6 @@
     <message>
         <source>Save as PDF</source>
         <translation>Guardar como PDF</translation>
-    </message>
-</context>
-<context>
-    <name>PaperSheet</name>
-    <message>
-        <source>Made %1 by Groundcount %2</source>
-        <translation>Hecho %1 con Groundcount %2</translation>
-    </message>
-    <message>
-        <source>Saved: %1</source>
-        <translation>Guardado: %1</translation>
     </message>
 </context>
 <context>
@@ -2356,224 +809,6 @@
     <message>
         <source>Who may use a gauge is a matter of the licence and of training; a certificate here is a note, not a permission.</source>
         <translation>Quién puede usar un densímetro depende de la licencia y de la capacitación; aquí un certificado es una nota, no un permiso.</translation>
-    </message>
-</context>
-<context>
-    <name>PersonSheet</name>
-    <message>
-        <source>New person</source>
-        <translation>Persona nueva</translation>
-    </message>
-    <message>
-        <source>The certificate ended %1.</source>
-        <translation>El certificado venció el %1.</translation>
-    </message>
-    <message>
-        <source>Seal what changed</source>
-        <translation>Sellar los cambios</translation>
-    </message>
-    <message>
-        <source>Seal the person</source>
-        <translation>Sellar la persona</translation>
-    </message>
-    <message>
-        <source>Seal: type the name</source>
-        <translation>Sellar: escriba el nombre</translation>
-    </message>
-    <message>
-        <source>Seal: choose the role</source>
-        <translation>Sellar: elija la función</translation>
-    </message>
-    <message>
-        <source>Nothing has changed</source>
-        <translation>Nada ha cambiado</translation>
-    </message>
-    <message>
-        <source>Seal: say why it changes</source>
-        <translation>Sellar: diga por qué cambia</translation>
-    </message>
-</context>
-<context>
-    <name>PlaceStep</name>
-    <message>
-        <source>No lot yet</source>
-        <translation>Aún sin lote</translation>
-    </message>
-    <message>
-        <source>Outside every lot</source>
-        <translation>Fuera de todo lote</translation>
-    </message>
-    <message>
-        <source>Lift %1</source>
-        <translation>Capa %1</translation>
-    </message>
-    <message>
-        <source>Lot %1, lift %2</source>
-        <translation>Lote %1, capa %2</translation>
-    </message>
-    <message>
-        <source>Lot %1</source>
-        <translation>Lote %1</translation>
-    </message>
-    <message>
-        <source>sublot %1, found on the map</source>
-        <translation>sublote %1, hallado en el mapa</translation>
-    </message>
-    <message>
-        <source>found on the map</source>
-        <translation>hallado en el mapa</translation>
-    </message>
-    <message>
-        <source>Test %1 was %2 ft away</source>
-        <translation>El ensayo %1 estaba a %2 ft</translation>
-    </message>
-    <message>
-        <source>Drawn site %1 is %2 ft away</source>
-        <translation>El sitio sorteado %1 está a %2 ft</translation>
-    </message>
-    <message>
-        <source>Retest of %1</source>
-        <translation>Reensayo de %1</translation>
-    </message>
-    <message>
-        <source>Seal: choose a gauge first</source>
-        <translation>Sellar: elija primero un densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: the gauge is not ready</source>
-        <translation>Sellar: el densímetro no está listo</translation>
-    </message>
-    <message>
-        <source>Seal: no place yet</source>
-        <translation>Sellar: aún sin lugar</translation>
-    </message>
-    <message>
-        <source>Seal: wait for a position</source>
-        <translation>Sellar: espere una posición</translation>
-    </message>
-    <message>
-        <source>Seal: hold still, %1 of %2 fixes</source>
-        <translation>Sellar: no se mueva, %1 de %2 posiciones fijas</translation>
-    </message>
-    <message>
-        <source>Seal: outside every lot</source>
-        <translation>Sellar: fuera de todo lote</translation>
-    </message>
-    <message>
-        <source>Seal: the lot has no lift</source>
-        <translation>Sellar: el lote no tiene capa</translation>
-    </message>
-    <message>
-        <source>Seal: say random, directed or retest</source>
-        <translation>Sellar: indique aleatorio, dirigido o reensayo</translation>
-    </message>
-    <message>
-        <source>Seal: say which test is retested</source>
-        <translation>Sellar: indique qué ensayo se repite</translation>
-    </message>
-    <message>
-        <source>Seal: no drawn site is owed here</source>
-        <translation>Sellar: aquí no hay sitio sorteado pendiente</translation>
-    </message>
-    <message>
-        <source>Seal: a random test needs coordinates</source>
-        <translation>Sellar: un ensayo aleatorio requiere coordenadas</translation>
-    </message>
-    <message>
-        <source>Random</source>
-        <translation>Aleatorio</translation>
-    </message>
-    <message>
-        <source>Directed</source>
-        <translation>Dirigido</translation>
-    </message>
-    <message>
-        <source>Retest of…</source>
-        <translation>Reensayo de…</translation>
-    </message>
-    <message>
-        <source>By tape</source>
-        <translation>Con cinta</translation>
-    </message>
-    <message>
-        <source>Use this place</source>
-        <translation>Usar este lugar</translation>
-    </message>
-    <message>
-        <source>Station</source>
-        <translation>Estación</translation>
-    </message>
-    <message>
-        <source>Offset</source>
-        <translation>Corrección</translation>
-    </message>
-    <message>
-        <source>Left of the line</source>
-        <translation>A la izquierda de la línea</translation>
-    </message>
-    <message>
-        <source>Right of the line</source>
-        <translation>A la derecha de la línea</translation>
-    </message>
-    <message>
-        <source>%1, lot %2</source>
-        <translation>%1, lote %2</translation>
-    </message>
-    <message>
-        <source>Type station and offset</source>
-        <translation>Escribir estación y desplazamiento</translation>
-    </message>
-    <message>
-        <source>Averaged, %1 needed</source>
-        <translation>Promediado, se requieren %1</translation>
-    </message>
-    <message>
-        <source>Accuracy, 2DRMS</source>
-        <translation>Exactitud, 2DRMS</translation>
-    </message>
-    <message>
-        <source>Hold still.</source>
-        <translation>No se mueva.</translation>
-    </message>
-    <message>
-        <source>by tape</source>
-        <translation>con cinta</translation>
-    </message>
-    <message>
-        <source>%1 fixes</source>
-        <translation>%1 posiciones fijas</translation>
-    </message>
-    <message>
-        <source>No fix yet</source>
-        <translation>Aún sin posición fija</translation>
-    </message>
-    <message>
-        <source>No receiver</source>
-        <translation>Sin receptor</translation>
-    </message>
-    <message>
-        <source>1 fix</source>
-        <translation>1 posición fija</translation>
-    </message>
-    <message>
-        <source>Squares of %1 ft. Hold still.</source>
-        <translation>Cuadros de %1 ft. No se mueva.</translation>
-    </message>
-    <message>
-        <source>ft Lt</source>
-        <translation>ft Izq</translation>
-    </message>
-    <message>
-        <source>ft Rt</source>
-        <translation>ft Der</translation>
-    </message>
-    <message>
-        <source>Grid, %1</source>
-        <translation>Cuadrícula, %1</translation>
-    </message>
-    <message>
-        <source>N %1   E %2</source>
-        <translation>N %1   E %2</translation>
     </message>
 </context>
 <context>
@@ -2686,6 +921,105 @@
     </message>
 </context>
 <context>
+    <name>RecordWords</name>
+    <message>
+        <source>signed out</source>
+        <translation>retirado</translation>
+    </message>
+    <message>
+        <source>in transit</source>
+        <translation>en tránsito</translation>
+    </message>
+    <message>
+        <source>at site</source>
+        <translation>en obra</translation>
+    </message>
+    <message>
+        <source>signed in</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>trench</source>
+        <translation>zanja</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>humedad</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>densidad</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>conteos</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>técnico</translation>
+    </message>
+    <message>
+        <source>engineer</source>
+        <translation>ingeniero</translation>
+    </message>
+    <message>
+        <source>no leak</source>
+        <translation>sin fuga</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>fuga</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation>muestra</translation>
+    </message>
+    <message>
+        <source>oven</source>
+        <translation>horno</translation>
+    </message>
+    <message>
+        <source>density low</source>
+        <translation>densidad baja</translation>
+    </message>
+    <message>
+        <source>density high</source>
+        <translation>densidad alta</translation>
+    </message>
+    <message>
+        <source>too dry</source>
+        <translation>demasiado seco</translation>
+    </message>
+    <message>
+        <source>too wet</source>
+        <translation>demasiado húmedo</translation>
+    </message>
+    <message>
+        <source>waits for the check sample</source>
+        <translation>espera la muestra de control</translation>
+    </message>
+    <message>
+        <source>waits for the oven</source>
+        <translation>espera el horno</translation>
+    </message>
+    <message>
+        <source>a check was overridden</source>
+        <translation>se omitió una comprobación</translation>
+    </message>
+    <message>
+        <source>wet density outside the calibrated range</source>
+        <translation>densidad húmeda fuera del rango calibrado</translation>
+    </message>
+    <message>
+        <source>water density outside the calibrated range</source>
+        <translation>densidad de agua fuera del rango calibrado</translation>
+    </message>
+    <message>
+        <source>trench offset is large</source>
+        <translation>la corrección de zanja es grande</translation>
+    </message>
+</context>
+<context>
     <name>RulesPage</name>
     <message>
         <source>The copy differs in</source>
@@ -2721,93 +1055,6 @@
     </message>
 </context>
 <context>
-    <name>RulesSheet</name>
-    <message>
-        <source>not in this rule set</source>
-        <translation>no está en estas reglas</translation>
-    </message>
-    <message>
-        <source>in force: %1</source>
-        <translation>vigente: %1</translation>
-    </message>
-    <message>
-        <source>Limit</source>
-        <translation>Límite</translation>
-    </message>
-    <message>
-        <source>Use it in the copy</source>
-        <translation>Usar en la copia</translation>
-    </message>
-    <message>
-        <source>New value</source>
-        <translation>Valor nuevo</translation>
-    </message>
-    <message>
-        <source>changed in the copy</source>
-        <translation>cambiado en la copia</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>%1 (%2, %3)</source>
-        <translation>%1 (%2, %3)</translation>
-    </message>
-    <message>
-        <source>%1, changed in the copy</source>
-        <translation>%1, cambiado en la copia</translation>
-    </message>
-    <message>
-        <source>was not there</source>
-        <translation>no estaba</translation>
-    </message>
-    <message>
-        <source>was %1 %2</source>
-        <translation>era %1 %2</translation>
-    </message>
-    <message>
-        <source>was: %1; now: %2</source>
-        <translation>antes: %1; ahora: %2</translation>
-    </message>
-    <message>
-        <source>Rule set</source>
-        <translation>Reglas</translation>
-    </message>
-    <message>
-        <source>rev. %1</source>
-        <translation>rev. %1</translation>
-    </message>
-    <message>
-        <source>Seal the copy and put it in force</source>
-        <translation>Sellar la copia y ponerla en vigor</translation>
-    </message>
-    <message>
-        <source>Touch a limit to change it in a copy</source>
-        <translation>Toque un límite para cambiarlo en una copia</translation>
-    </message>
-    <message>
-        <source>Seal: the book has no job yet</source>
-        <translation>Sellar: la libreta aún no tiene obra</translation>
-    </message>
-    <message>
-        <source>Seal: name the copy and its revision</source>
-        <translation>Sellar: indique nombre y revisión de la copia</translation>
-    </message>
-    <message>
-        <source>Seal: name the source of the changes</source>
-        <translation>Sellar: indique la fuente de los cambios</translation>
-    </message>
-    <message>
-        <source>Seal: say how good the source is</source>
-        <translation>Sellar: indique qué tan buena es la fuente</translation>
-    </message>
-    <message>
-        <source>Seal: the limits contradict each other</source>
-        <translation>Sellar: los límites se contradicen</translation>
-    </message>
-</context>
-<context>
     <name>ScreenPage</name>
     <message>
         <source>Screen</source>
@@ -2828,88 +1075,6 @@
     <message>
         <source>End of a count</source>
         <translation>Fin de un conteo</translation>
-    </message>
-</context>
-<context>
-    <name>ScreenSettings</name>
-    <message>
-        <source>The choice could not be kept in %1.</source>
-        <translation>La opción no se pudo guardar en %1.</translation>
-    </message>
-</context>
-<context>
-    <name>SeatStep</name>
-    <message>
-        <source>Driving the rod: hands clear of the hammer&apos;s path, eyes and ears protected. Buried utilities are located first. Local rules and the licence govern.</source>
-        <translation>Al hincar la varilla: manos fuera del recorrido del martillo, ojos y oídos protegidos. Antes se localizan los servicios enterrados. Rigen las normas locales y la licencia.</translation>
-    </message>
-    <message>
-        <source>Hole</source>
-        <translation>Agujero</translation>
-    </message>
-    <message>
-        <source>Use this depth</source>
-        <translation>Usar esta profundidad</translation>
-    </message>
-    <message>
-        <source>Hole depth</source>
-        <translation>Profundidad del agujero</translation>
-    </message>
-    <message>
-        <source>Type the depth of the hole</source>
-        <translation>Escribir la profundidad del agujero</translation>
-    </message>
-    <message>
-        <source>%1 in.</source>
-        <translation>%1 in.</translation>
-    </message>
-    <message>
-        <source>Surface</source>
-        <translation>Superficie</translation>
-    </message>
-    <message>
-        <source>Lift thickness is not in the book</source>
-        <translation>El espesor de la capa no está en la libreta</translation>
-    </message>
-    <message>
-        <source>Lift is %1 in. thick</source>
-        <translation>La capa tiene %1 in. de espesor</translation>
-    </message>
-    <message>
-        <source>Voids filled with native fines, at most %1 %2 deep</source>
-        <translation>Huecos rellenos con finos del lugar, máximo %1 %2 de profundidad</translation>
-    </message>
-    <message>
-        <source>At least %1 in., %2 %3 below the test</source>
-        <translation>Al menos %1 in., %2 %3 bajo el ensayo</translation>
-    </message>
-    <message>
-        <source>Seal: say how the surface is</source>
-        <translation>Sellar: indique cómo está la superficie</translation>
-    </message>
-    <message>
-        <source>Seal: does the gauge sit flat?</source>
-        <translation>Sellar: ¿asienta plano el densímetro?</translation>
-    </message>
-    <message>
-        <source>Seal: the gauge must not rock</source>
-        <translation>Sellar: el densímetro no debe balancearse</translation>
-    </message>
-    <message>
-        <source>Seal: the gauge has no calibrated depth</source>
-        <translation>Sellar: el densímetro no tiene profundidad calibrada</translation>
-    </message>
-    <message>
-        <source>Seal: choose the depth</source>
-        <translation>Sellar: elija la profundidad</translation>
-    </message>
-    <message>
-        <source>Seal: type the depth of the hole</source>
-        <translation>Sellar: escriba la profundidad del agujero</translation>
-    </message>
-    <message>
-        <source>Seal: hole and depth break the rule</source>
-        <translation>Sellar: agujero y profundidad incumplen la regla</translation>
     </message>
 </context>
 <context>
@@ -2937,96 +1102,6 @@
     <message>
         <source>in.</source>
         <translation>in.</translation>
-    </message>
-</context>
-<context>
-    <name>Session</name>
-    <message>
-        <source>No gauge in this book</source>
-        <translation>Sin densímetro en esta libreta</translation>
-    </message>
-    <message>
-        <source>Gauge not signed out</source>
-        <translation>Densímetro no retirado</translation>
-    </message>
-    <message>
-        <source>Calibration missing</source>
-        <translation>Falta la calibración</translation>
-    </message>
-    <message>
-        <source>Calibration out of date</source>
-        <translation>Calibración vencida</translation>
-    </message>
-    <message>
-        <source>Leak test found a leak</source>
-        <translation>La prueba de fugas halló una fuga</translation>
-    </message>
-    <message>
-        <source>Leak test out of date</source>
-        <translation>Prueba de fugas vencida</translation>
-    </message>
-    <message>
-        <source>Standard counts missing</source>
-        <translation>Faltan conteos estándar</translation>
-    </message>
-    <message>
-        <source>Standard counts not accepted</source>
-        <translation>Conteos estándar no aceptados</translation>
-    </message>
-    <message>
-        <source>You</source>
-        <translation>Usted</translation>
-    </message>
-    <message>
-        <source>You %1%2 ft</source>
-        <translation>Usted %1%2 ft</translation>
-    </message>
-</context>
-<context>
-    <name>SheetRecord</name>
-    <message>
-        <source>%1 by %2</source>
-        <translation>%1 por %2</translation>
-    </message>
-    <message>
-        <source>a person not in this book</source>
-        <translation>una persona que no está en esta libreta</translation>
-    </message>
-    <message>
-        <source>because: %1</source>
-        <translation>porque: %1</translation>
-    </message>
-    <message>
-        <source>amended because: %1</source>
-        <translation>enmendado porque: %1</translation>
-    </message>
-    <message>
-        <source>replaced later</source>
-        <translation>reemplazado después</translation>
-    </message>
-    <message>
-        <source>1 record</source>
-        <translation>1 registro</translation>
-    </message>
-    <message>
-        <source>%1 records</source>
-        <translation>%1 registros</translation>
-    </message>
-    <message>
-        <source>%1 was amended twice, apart from each other. The later one is shown. Choose which one speaks; both stay in the book.</source>
-        <translation>%1 se enmendó dos veces, por separado. Se muestra la enmienda posterior. Elija cuál vale; ambas quedan en la libreta.</translation>
-    </message>
-    <message>
-        <source>Keep the one of %1</source>
-        <translation>Conservar la de %1</translation>
-    </message>
-    <message>
-        <source>The note is empty.</source>
-        <translation>La nota está vacía.</translation>
-    </message>
-    <message>
-        <source>Only a file of this device can be attached.</source>
-        <translation>Solo se puede adjuntar un archivo de este dispositivo.</translation>
     </message>
 </context>
 <context>
@@ -3077,344 +1152,6 @@
     <message>
         <source>Before</source>
         <translation>Antes</translation>
-    </message>
-</context>
-<context>
-    <name>StabilityTest</name>
-    <message>
-        <source>rule set, %1, %2</source>
-        <translation>reglas, %1, %2</translation>
-    </message>
-    <message>
-        <source>computed: nine sound gauges of ten lie inside; the rule set gives no band</source>
-        <translation>calculado: nueve de diez densímetros en buen estado quedan dentro; las reglas no dan un intervalo</translation>
-    </message>
-    <message>
-        <source>Stability test</source>
-        <translation>Ensayo de estabilidad</translation>
-    </message>
-    <message>
-        <source>Use these counts</source>
-        <translation>Usar estos conteos</translation>
-    </message>
-    <message>
-        <source>Density %1</source>
-        <translation>Densidad %1</translation>
-    </message>
-    <message>
-        <source>counts</source>
-        <translation>conteos</translation>
-    </message>
-    <message>
-        <source>Moisture %1</source>
-        <translation>Humedad %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2 typed</source>
-        <translation>%1 de %2 escritos</translation>
-    </message>
-    <message>
-        <source>s %1 of mean %2: ratio %3, %4</source>
-        <translation>s %1 de media %2: razón %3, %4</translation>
-    </message>
-    <message>
-        <source>inside</source>
-        <translation>dentro</translation>
-    </message>
-    <message>
-        <source>above: noise</source>
-        <translation>por encima: ruido</translation>
-    </message>
-    <message>
-        <source>below: not random</source>
-        <translation>por debajo: no aleatorio</translation>
-    </message>
-    <message>
-        <source>ratio %1 density, %2 moisture</source>
-        <translation>razón %1 densidad, %2 humedad</translation>
-    </message>
-    <message>
-        <source>passed</source>
-        <translation>cumple</translation>
-    </message>
-    <message>
-        <source>failed</source>
-        <translation>no cumple</translation>
-    </message>
-    <message>
-        <source>Ratio %1 to %2 (%3)</source>
-        <translation>Razón %1 a %2 (%3)</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>Stable</source>
-        <translation>Estable</translation>
-    </message>
-    <message>
-        <source>Not stable</source>
-        <translation>No estable</translation>
-    </message>
-    <message>
-        <source>Take the standard counts again.</source>
-        <translation>Repita los conteos estándar.</translation>
-    </message>
-    <message>
-        <source>One failure: repeat it, a sound gauge fails now and then. Two in a row: out of service, to the maker or a licensed service.</source>
-        <translation>Si no cumple una vez: repetir; un densímetro en buen estado a veces no cumple. Dos veces seguidas: fuera de servicio, al fabricante o a un servicio con licencia.</translation>
-    </message>
-    <message>
-        <source>Seal the stability test</source>
-        <translation>Sellar el ensayo de estabilidad</translation>
-    </message>
-    <message>
-        <source>Seal the failed test</source>
-        <translation>Sellar el ensayo que no cumple</translation>
-    </message>
-    <message>
-        <source>Seal: the book has no gauge yet</source>
-        <translation>Sellar: la libreta aún no tiene densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: type the gauge&apos;s prescale in its papers first</source>
-        <translation>Sellar: escriba primero la preescala del densímetro en sus papeles</translation>
-    </message>
-    <message>
-        <source>Seal: type %1 counts of each</source>
-        <translation>Sellar: escriba %1 conteos de cada uno</translation>
-    </message>
-</context>
-<context>
-    <name>StandardCounts</name>
-    <message>
-        <source>Stand back while it counts, keep people and vehicles out, and never leave the gauge unattended. The licence, local rules and the manufacturer&apos;s instructions govern.</source>
-        <translation>Aléjese durante el conteo, mantenga fuera a personas y vehículos, y nunca deje el densímetro sin vigilancia. Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
-    </message>
-    <message>
-        <source>Automatic count</source>
-        <translation>Conteo automático</translation>
-    </message>
-    <message>
-        <source>Standard counts</source>
-        <translation>Conteos estándar</translation>
-    </message>
-    <message>
-        <source>Use these counts</source>
-        <translation>Usar estos conteos</translation>
-    </message>
-    <message>
-        <source>Density</source>
-        <translation>Densidad</translation>
-    </message>
-    <message>
-        <source>Moisture</source>
-        <translation>Humedad</translation>
-    </message>
-    <message>
-        <source>counts</source>
-        <translation>conteos</translation>
-    </message>
-    <message>
-        <source>Newest first</source>
-        <translation>El más reciente primero</translation>
-    </message>
-    <message>
-        <source>%1 is far from the %2 expected. Is it the other count, or a figure too many?</source>
-        <translation>%1 está lejos de los %2 esperados. ¿Es el otro conteo o sobra una cifra?</translation>
-    </message>
-    <message>
-        <source>Type at least the newest pair</source>
-        <translation>Escriba al menos el par más reciente</translation>
-    </message>
-    <message>
-        <source>Density %1, moisture %2</source>
-        <translation>Densidad %1, humedad %2</translation>
-    </message>
-    <message>
-        <source>%1 of %2 typed</source>
-        <translation>%1 de %2 escritos</translation>
-    </message>
-    <message>
-        <source>Expected spread not known: the gauge&apos;s prescale is not in its record.</source>
-        <translation>Dispersión esperada desconocida: la preescala del densímetro no está en su registro.</translation>
-    </message>
-    <message>
-        <source>Counting alone scatters by %1 % (one standard deviation).</source>
-        <translation>El conteo por sí solo varía %1 % (una desviación estándar).</translation>
-    </message>
-    <message>
-        <source>The limit is less than twice that: a sound gauge will fail it often.</source>
-        <translation>El límite es menos del doble de eso: un densímetro en buen estado lo incumplirá a menudo.</translation>
-    </message>
-    <message>
-        <source>%1 % from %2, ±%3 %</source>
-        <translation>%1 % respecto a %2, ±%3 %</translation>
-    </message>
-    <message>
-        <source>Warmed up</source>
-        <translation>Ya calentado</translation>
-    </message>
-    <message>
-        <source>Block on dry, level ground</source>
-        <translation>Bloque en suelo seco y nivelado</translation>
-    </message>
-    <message>
-        <source>Other gauges away</source>
-        <translation>Otros densímetros lejos</translation>
-    </message>
-    <message>
-        <source>Walls and vehicles away</source>
-        <translation>Muros y vehículos lejos</translation>
-    </message>
-    <message>
-        <source>%1 needed</source>
-        <translation>Requiere %1</translation>
-    </message>
-    <message>
-        <source>Gauge seated firmly, right way round on it</source>
-        <translation>Densímetro bien asentado, en el sentido correcto</translation>
-    </message>
-    <message>
-        <source>Seen</source>
-        <translation>Visto</translation>
-    </message>
-    <message>
-        <source>Not yet</source>
-        <translation>Aún no</translation>
-    </message>
-    <message>
-        <source>all four seen</source>
-        <translation>los cuatro vistos</translation>
-    </message>
-    <message>
-        <source>%1 of 4 seen</source>
-        <translation>%1 de 4 vistos</translation>
-    </message>
-    <message>
-        <source>Seal: %1 things not seen yet</source>
-        <translation>Sellar: %1 puntos aún sin ver</translation>
-    </message>
-    <message>
-        <source>Counts of the log: change</source>
-        <translation>Conteos de la bitácora: cambiar</translation>
-    </message>
-    <message>
-        <source>Type counts of the log</source>
-        <translation>Escribir conteos de la bitácora</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>1. Look again</source>
-        <translation>1. Mirar de nuevo</translation>
-    </message>
-    <message>
-        <source>Block dry and level, gauge seated, right way round</source>
-        <translation>Bloque seco y nivelado, densímetro asentado, en el sentido correcto</translation>
-    </message>
-    <message>
-        <source>2. Other gauges, walls, vehicles</source>
-        <translation>2. Otros densímetros, muros, vehículos</translation>
-    </message>
-    <message>
-        <source>Farther off than the rule asks</source>
-        <translation>Más lejos de lo que pide la regla</translation>
-    </message>
-    <message>
-        <source>3. Repeat the set</source>
-        <translation>3. Repetir la serie</translation>
-    </message>
-    <message>
-        <source>%1 refused today</source>
-        <translation>Rechazos hoy: %1</translation>
-    </message>
-    <message>
-        <source>Once; two in a row is a fault</source>
-        <translation>Una vez; dos seguidas son una falla</translation>
-    </message>
-    <message>
-        <source>4. Refused again: stability test</source>
-        <translation>4. Otro rechazo: prueba de estabilidad</translation>
-    </message>
-    <message>
-        <source>Then out of service if that fails</source>
-        <translation>Y fuera de servicio si no la cumple</translation>
-    </message>
-    <message>
-        <source>serial %1</source>
-        <translation>serie %1</translation>
-    </message>
-    <message>
-        <source>Nothing typed yet</source>
-        <translation>Aún no hay nada escrito</translation>
-    </message>
-    <message>
-        <source>%1 of %2 counts typed</source>
-        <translation>%1 de %2 conteos escritos</translation>
-    </message>
-    <message>
-        <source>Type the counts</source>
-        <translation>Escribir los conteos</translation>
-    </message>
-    <message>
-        <source>Change the counts</source>
-        <translation>Cambiar los conteos</translation>
-    </message>
-    <message>
-        <source>Accepted</source>
-        <translation>Aceptado</translation>
-    </message>
-    <message>
-        <source>Take a second set</source>
-        <translation>Tomar una segunda serie</translation>
-    </message>
-    <message>
-        <source>Not accepted</source>
-        <translation>No aceptado</translation>
-    </message>
-    <message>
-        <source>Cannot be judged</source>
-        <translation>No se puede evaluar</translation>
-    </message>
-    <message>
-        <source>Accepted today at %1</source>
-        <translation>Aceptado hoy a las %1</translation>
-    </message>
-    <message>
-        <source>Not accepted today at %1</source>
-        <translation>No aceptado hoy a las %1</translation>
-    </message>
-    <message>
-        <source>%1 % from %2</source>
-        <translation>%1 % respecto a %2</translation>
-    </message>
-    <message>
-        <source>Seal the standard counts</source>
-        <translation>Sellar los conteos estándar</translation>
-    </message>
-    <message>
-        <source>Seal, used with a reason</source>
-        <translation>Sellar, uso con motivo</translation>
-    </message>
-    <message>
-        <source>Seal the refused set</source>
-        <translation>Sellar la serie rechazada</translation>
-    </message>
-    <message>
-        <source>Seal: the book has no gauge yet</source>
-        <translation>Sellar: la libreta aún no tiene densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: choose the gauge</source>
-        <translation>Sellar: elegir el densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: type %1 counts of each</source>
-        <translation>Sellar: escriba %1 conteos de cada uno</translation>
     </message>
 </context>
 <context>
@@ -3515,248 +1252,6 @@
     </message>
 </context>
 <context>
-    <name>TestSheet</name>
-    <message>
-        <source>No field book is open.</source>
-        <translation>No hay libreta de campo abierta.</translation>
-    </message>
-    <message>
-        <source>This drawn site is not in the book.</source>
-        <translation>Este sitio sorteado no está en la libreta.</translation>
-    </message>
-    <message>
-        <source>The test to be retested is not in the book.</source>
-        <translation>El ensayo por reensayar no está en la libreta.</translation>
-    </message>
-    <message>
-        <source>Seal: place first</source>
-        <translation>Sellar: primero el lugar</translation>
-    </message>
-    <message>
-        <source>Seal: settle the hazards first</source>
-        <translation>Sellar: primero resolver los peligros</translation>
-    </message>
-    <message>
-        <source>Seal: seat the gauge first</source>
-        <translation>Sellar: asentar antes el densímetro</translation>
-    </message>
-    <message>
-        <source>Seal: count first</source>
-        <translation>Sellar: contar antes</translation>
-    </message>
-    <message>
-        <source>Seal: the sample first</source>
-        <translation>Sellar: primero la muestra</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Lugar</translation>
-    </message>
-    <message>
-        <source>Clear</source>
-        <translation>Libre</translation>
-    </message>
-    <message>
-        <source>Seat</source>
-        <translation>Asiento</translation>
-    </message>
-    <message>
-        <source>Count</source>
-        <translation>Conteo</translation>
-    </message>
-    <message>
-        <source>Dig</source>
-        <translation>Muestra</translation>
-    </message>
-    <message>
-        <source>Verdict</source>
-        <translation>Veredicto</translation>
-    </message>
-    <message>
-        <source>Test %1</source>
-        <translation>Ensayo %1</translation>
-    </message>
-    <message>
-        <source>Lot %1, lift %2</source>
-        <translation>Lote %1, capa %2</translation>
-    </message>
-    <message>
-        <source>%1 is sealed</source>
-        <translation>%1: sellado</translation>
-    </message>
-    <message>
-        <source>Amending: %1</source>
-        <translation>Enmienda: %1</translation>
-    </message>
-    <message>
-        <source>Void: %1</source>
-        <translation>Anulado: %1</translation>
-    </message>
-    <message>
-        <source>Amend: %1</source>
-        <translation>Enmendar: %1</translation>
-    </message>
-    <message>
-        <source>What was sealed stays in the book beside the new record, with your reason. The verdict is made again.</source>
-        <translation>Lo sellado queda en la libreta junto al nuevo registro, con su motivo. El veredicto se hace de nuevo.</translation>
-    </message>
-    <message>
-        <source>Amend it</source>
-        <translation>Enmendarlo</translation>
-    </message>
-    <message>
-        <source>Void test %1</source>
-        <translation>Anular el ensayo %1</translation>
-    </message>
-    <message>
-        <source>The test stays in the book as void, with your reason. Its number is not used again, and it decides nothing.</source>
-        <translation>El ensayo queda en la libreta como anulado, con su motivo. Su número no se reutiliza y no decide nada.</translation>
-    </message>
-    <message>
-        <source>Void the test</source>
-        <translation>Anular el ensayo</translation>
-    </message>
-    <message>
-        <source>Say why. The reason is sealed with it.</source>
-        <translation>Indique por qué. El motivo se sella con él.</translation>
-    </message>
-</context>
-<context>
-    <name>VerdictStep</name>
-    <message>
-        <source>Seal: the verdict is refused</source>
-        <translation>Sellar: el veredicto se rechaza</translation>
-    </message>
-    <message>
-        <source>Pass</source>
-        <translation>Cumple</translation>
-    </message>
-    <message>
-        <source>Fail</source>
-        <translation>No cumple</translation>
-    </message>
-    <message>
-        <source>Information only</source>
-        <translation>Solo informativo</translation>
-    </message>
-    <message>
-        <source>Provisional</source>
-        <translation>Provisional</translation>
-    </message>
-    <message>
-        <source>Maximum corrected for %1 % coarse particles</source>
-        <translation>Máximo corregido por %1 % de partículas gruesas</translation>
-    </message>
-    <message>
-        <source>%1 % coarse particles, no correction</source>
-        <translation>%1 % de partículas gruesas, sin corrección</translation>
-    </message>
-    <message>
-        <source>%1 needed</source>
-        <translation>Requiere %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>como máximo %1</translation>
-    </message>
-    <message>
-        <source>optimum %1</source>
-        <translation>óptimo %1</translation>
-    </message>
-    <message>
-        <source>Fill the hole</source>
-        <translation>Rellenar el hoyo</translation>
-    </message>
-    <message>
-        <source>With the same material, tamped</source>
-        <translation>Con el mismo material, apisonado</translation>
-    </message>
-    <message>
-        <source>Nothing: retest %1 passed</source>
-        <translation>Nada: el reensayo %1 cumple</translation>
-    </message>
-    <message>
-        <source>This failure is closed and stays in the book</source>
-        <translation>Esta falla está cerrada y queda en la libreta</translation>
-    </message>
-    <message>
-        <source>Retest %1, same place and lift</source>
-        <translation>Reensayo %1, mismo lugar y capa</translation>
-    </message>
-    <message>
-        <source>Retest, same place and lift</source>
-        <translation>Reensayo, mismo lugar y capa</translation>
-    </message>
-    <message>
-        <source>The lift stays open until it passes</source>
-        <translation>La capa sigue abierta hasta que cumpla</translation>
-    </message>
-    <message>
-        <source>Weigh the sample</source>
-        <translation>Pesar la muestra</translation>
-    </message>
-    <message>
-        <source>Bring the moisture</source>
-        <translation>Traer la humedad</translation>
-    </message>
-    <message>
-        <source>Then open this test again and seal its final verdict</source>
-        <translation>Luego abrir de nuevo este ensayo y sellar su veredicto final</translation>
-    </message>
-    <message>
-        <source>Test again where the rules can be kept</source>
-        <translation>Ensayar de nuevo donde se puedan cumplir las reglas</translation>
-    </message>
-    <message>
-        <source>A check was overridden: this test decides nothing</source>
-        <translation>Una comprobación se omitió por excepción: este ensayo no decide nada</translation>
-    </message>
-    <message>
-        <source>Dry it back, then roll again</source>
-        <translation>Secar y volver a pasar el rodillo</translation>
-    </message>
-    <message>
-        <source>%1 points above the wet limit of %2 %</source>
-        <translation>%1 puntos sobre el límite húmedo de %2 %</translation>
-    </message>
-    <message>
-        <source>Add water and mix, then roll again</source>
-        <translation>Agregar agua, mezclar y volver a pasar el rodillo</translation>
-    </message>
-    <message>
-        <source>%1 points below the dry limit of %2 %</source>
-        <translation>%1 puntos bajo el límite seco de %2 %</translation>
-    </message>
-    <message>
-        <source>Roll again</source>
-        <translation>Volver a pasar el rodillo</translation>
-    </message>
-    <message>
-        <source>%1 points below the %2 % needed</source>
-        <translation>%1 puntos bajo el %2 % requerido</translation>
-    </message>
-    <message>
-        <source>Ask the engineer</source>
-        <translation>Consultar al ingeniero</translation>
-    </message>
-    <message>
-        <source>%1 points above the greatest allowed %2 %</source>
-        <translation>%1 puntos sobre el máximo permitido de %2 %</translation>
-    </message>
-    <message>
-        <source>No drawn site is owed any more</source>
-        <translation>Ya no hay sitios sorteados pendientes</translation>
-    </message>
-    <message>
-        <source>Go to site %1</source>
-        <translation>Ir al sitio %1</translation>
-    </message>
-    <message>
-        <source>%1 ft %2, %3</source>
-        <translation>%1 ft %2, %3</translation>
-    </message>
-</context>
-<context>
     <name>VerdictStepPage</name>
     <message>
         <source>Percent compaction</source>
@@ -3800,7 +1295,22 @@
     </message>
 </context>
 <context>
-    <name>Words</name>
+    <name>groundcount::paper</name>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Record %1</source>
+        <translation>Registro %1</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::paper::Words</name>
     <message>
         <source>at most %1</source>
         <translation>como máximo %1</translation>
@@ -4124,6 +1634,26 @@
     <message>
         <source>Radiation safety officer</source>
         <translation>Responsable de seguridad radiológica</translation>
+    </message>
+    <message>
+        <source>Random tests needed, made</source>
+        <translation>Ensayos aleatorios requeridos, hechos</translation>
+    </message>
+    <message>
+        <source>Mean compaction %</source>
+        <translation>Compactación media %</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>Desviación estándar</translation>
+    </message>
+    <message>
+        <source>Percent within limits</source>
+        <translation>Porcentaje dentro de límites</translation>
+    </message>
+    <message>
+        <source>Do not enter</source>
+        <translation>No entran</translation>
     </message>
     <message>
         <source>at least %1 %</source>
@@ -4465,41 +1995,6 @@
         <source>VOID: %1.</source>
         <translation>ANULADO: %1.</translation>
     </message>
-    <message>
-        <source>Random tests needed, made</source>
-        <translation>Ensayos aleatorios requeridos, hechos</translation>
-    </message>
-    <message>
-        <source>Mean compaction %</source>
-        <translation>Compactación media %</translation>
-    </message>
-    <message>
-        <source>Standard deviation</source>
-        <translation>Desviación estándar</translation>
-    </message>
-    <message>
-        <source>Percent within limits</source>
-        <translation>Porcentaje dentro de límites</translation>
-    </message>
-    <message>
-        <source>Do not enter</source>
-        <translation>No entran</translation>
-    </message>
-</context>
-<context>
-    <name>groundcount::paper</name>
-    <message>
-        <source>Date</source>
-        <translation>Fecha</translation>
-    </message>
-    <message>
-        <source>Record %1</source>
-        <translation>Registro %1</translation>
-    </message>
-    <message>
-        <source>Page %1 of %2</source>
-        <translation>Página %1 de %2</translation>
-    </message>
 </context>
 <context>
     <name>groundcount::view</name>
@@ -4562,6 +2057,50 @@
         <source>Seal the clearances</source>
         <translation>Sellar las distancias</translation>
     </message>
+    <message>
+        <source>moved: %1 too close</source>
+        <translation>movido: %1 demasiado cerca</translation>
+    </message>
+    <message>
+        <source>By tape</source>
+        <translation>Con cinta</translation>
+    </message>
+    <message>
+        <source>Use the tape</source>
+        <translation>Usar la cinta</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Distancia</translation>
+    </message>
+    <message>
+        <source>Type the distance</source>
+        <translation>Ingresar la distancia</translation>
+    </message>
+    <message>
+        <source>from test %1</source>
+        <translation>desde el ensayo %1</translation>
+    </message>
+    <message>
+        <source>All four settled</source>
+        <translation>Los cuatro resueltos</translation>
+    </message>
+    <message>
+        <source>%1 of 4 to settle</source>
+        <translation>%1 de 4 por resolver</translation>
+    </message>
+    <message>
+        <source>Rules: %1</source>
+        <translation>Reglas: %1</translation>
+    </message>
+    <message>
+        <source>Seal: settle 1 hazard first</source>
+        <translation>Sellar: resolver antes 1 peligro</translation>
+    </message>
+    <message>
+        <source>Seal: settle %1 hazards first</source>
+        <translation>Sellar: resolver antes %1 peligros</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::CountStep</name>
@@ -4580,6 +2119,190 @@
     <message>
         <source>Seal the reading</source>
         <translation>Sellar la lectura</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>conteos</translation>
+    </message>
+    <message>
+        <source>Reading %1: %2 %3, moisture %4 %5</source>
+        <translation>Lectura %1: %2 %3, humedad %4 %5</translation>
+    </message>
+    <message>
+        <source>another spot</source>
+        <translation>otro punto</translation>
+    </message>
+    <message>
+        <source>use the mean</source>
+        <translation>usar la media</translation>
+    </message>
+    <message>
+        <source>Second, 90°</source>
+        <translation>Segunda, 90°</translation>
+    </message>
+    <message>
+        <source>Second, 180°</source>
+        <translation>Segunda, 180°</translation>
+    </message>
+    <message>
+        <source>No second reading</source>
+        <translation>Sin segunda lectura</translation>
+    </message>
+    <message>
+        <source>Count again</source>
+        <translation>Contar de nuevo</translation>
+    </message>
+    <message>
+        <source>A new spot</source>
+        <translation>Un punto nuevo</translation>
+    </message>
+    <message>
+        <source>second reading %1; a new spot is tested instead</source>
+        <translation>segunda lectura %1; en su lugar se ensaya un punto nuevo</translation>
+    </message>
+    <message>
+        <source>Seal: seat the gauge first</source>
+        <translation>Sellar: asentar antes el densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: the count runs</source>
+        <translation>Sellar: conteo en curso</translation>
+    </message>
+    <message>
+        <source>Seal: take the second reading</source>
+        <translation>Sellar: tomar la segunda lectura</translation>
+    </message>
+    <message>
+        <source>Seal: count first</source>
+        <translation>Sellar: contar antes</translation>
+    </message>
+    <message>
+        <source>Seal: type both numbers</source>
+        <translation>Sellar: ingresar ambos números</translation>
+    </message>
+    <message>
+        <source>Seal: the numbers do not fit</source>
+        <translation>Sellar: los números no concuerdan</translation>
+    </message>
+    <message>
+        <source>Seal: a trench correction needs counts</source>
+        <translation>Sellar: la corrección de zanja requiere conteos</translation>
+    </message>
+    <message>
+        <source>Seal: the readings are apart</source>
+        <translation>Sellar: las lecturas difieren</translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation>Conteos</translation>
+    </message>
+    <message>
+        <source>Readout</source>
+        <translation>Lectura directa</translation>
+    </message>
+    <message>
+        <source>Readout, %</source>
+        <translation>Lectura directa, %</translation>
+    </message>
+    <message>
+        <source>First aid first. Call for help.</source>
+        <translation>Primero los primeros auxilios. Pida ayuda.</translation>
+    </message>
+    <message>
+        <source>Keep people back and secure the area.</source>
+        <translation>Aleje a las personas y asegure el área.</translation>
+    </message>
+    <message>
+        <source>Do not move the gauge. Hold the equipment and its operator.</source>
+        <translation>No mueva el densímetro. Retenga la máquina y a su operador.</translation>
+    </message>
+    <message>
+        <source>Call the radiation safety officer.</source>
+        <translation>Llame al responsable de seguridad radiológica.</translation>
+    </message>
+    <message>
+        <source>Nobody leaves before a survey says so.</source>
+        <translation>Nadie se va hasta que una medición de radiación lo permita.</translation>
+    </message>
+    <message>
+        <source>The licence and local rules govern.</source>
+        <translation>Rigen la licencia y las normas locales.</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>Lectura %1</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>Wet density</source>
+        <translation>Densidad húmeda</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Type both numbers</source>
+        <translation>Ingresar ambos números</translation>
+    </message>
+    <message>
+        <source>Test %1 with this gauge and material: %2 and %3</source>
+        <translation>Ensayo %1 con este densímetro y material: %2 y %3</translation>
+    </message>
+    <message>
+        <source>along the line</source>
+        <translation>a lo largo de la línea</translation>
+    </message>
+    <message>
+        <source>turned 90°</source>
+        <translation>girado 90°</translation>
+    </message>
+    <message>
+        <source>turned 180°</source>
+        <translation>girado 180°</translation>
+    </message>
+    <message>
+        <source>direct, %1 in.</source>
+        <translation>transmisión directa, %1 in.</translation>
+    </message>
+    <message>
+        <source>backscatter</source>
+        <translation>retrodispersión</translation>
+    </message>
+    <message>
+        <source>Left of the minimum</source>
+        <translation>Resta del mínimo</translation>
+    </message>
+    <message>
+        <source>The minimum is over</source>
+        <translation>El mínimo ya pasó</translation>
+    </message>
+    <message>
+        <source>Enter the reading in %1</source>
+        <translation>Ingresar la lectura en %1</translation>
+    </message>
+    <message>
+        <source>Ring: %1, from the rule set. The licence and the radiation safety officer govern.</source>
+        <translation>Anillo: %1, según las reglas. Rigen la licencia y el responsable de seguridad radiológica.</translation>
+    </message>
+    <message>
+        <source>Cannot tell</source>
+        <translation>No se sabe</translation>
+    </message>
+    <message>
+        <source>Outside the ring</source>
+        <translation>Fuera del anillo</translation>
+    </message>
+    <message>
+        <source>Inside the ring</source>
+        <translation>Dentro del anillo</translation>
     </message>
 </context>
 <context>
@@ -4611,6 +2334,181 @@
     <message>
         <source>Two or more</source>
         <translation>Dos o más</translation>
+    </message>
+    <message>
+        <source>Under control and constant surveillance, or behind at least two independent barriers. Gauges hit by equipment had been left unattended.</source>
+        <translation>Bajo control y vigilancia constante, o tras al menos dos barreras independientes. Los densímetros golpeados por maquinaria habían quedado sin vigilancia.</translation>
+    </message>
+    <message>
+        <source>The licence, local rules and the manufacturer&apos;s instructions govern.</source>
+        <translation>Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>No custody record yet</source>
+        <translation>Aún sin registro de custodia</translation>
+    </message>
+    <message>
+        <source>Custody</source>
+        <translation>Custodia</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>serie %1</translation>
+    </message>
+    <message>
+        <source>Badge worn</source>
+        <translation>Dosímetro puesto</translation>
+    </message>
+    <message>
+        <source>Your own dosimeter</source>
+        <translation>Su propio dosímetro</translation>
+    </message>
+    <message>
+        <source>Papers in reach</source>
+        <translation>Papeles al alcance</translation>
+    </message>
+    <message>
+        <source>Transport papers, count log, calibration, leak test</source>
+        <translation>Papeles de transporte, registro de conteos, calibración, prueba de fugas</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Fewer than two barriers: keep it under your own eyes, or add one before you leave it.</source>
+        <translation>Menos de dos barreras: no lo pierda de vista, o agregue una antes de dejarlo.</translation>
+    </message>
+    <message>
+        <source>No badge worn. Sealed so, it stays visible.</source>
+        <translation>Sin dosímetro puesto. Si se sella así, queda visible.</translation>
+    </message>
+    <message>
+        <source>On the road the transport papers belong within the driver&apos;s reach.</source>
+        <translation>En ruta, los papeles de transporte van al alcance del conductor.</translation>
+    </message>
+    <message>
+        <source>Seal: %1</source>
+        <translation>Sellar: %1</translation>
+    </message>
+    <message>
+        <source>Seal: the book has no gauge yet</source>
+        <translation>Sellar: la libreta aún no tiene densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: say what happens</source>
+        <translation>Sellar: indicar qué ocurre</translation>
+    </message>
+    <message>
+        <source>Seal: say where</source>
+        <translation>Sellar: indicar dónde</translation>
+    </message>
+    <message>
+        <source>Seal: count the barriers</source>
+        <translation>Sellar: contar las barreras</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::DayView</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>mean %1 %2</source>
+        <translation>media %1 %2</translation>
+    </message>
+    <message>
+        <source>This field book holds no job yet. Make one with groundbook, or open a book with --book.</source>
+        <translation>Esta libreta de campo aún no tiene un trabajo. Cree uno con groundbook o abra una libreta con --book.</translation>
+    </message>
+    <message>
+        <source>No gauge</source>
+        <translation>Sin densímetro</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Not ready</source>
+        <translation>No listo</translation>
+    </message>
+    <message>
+        <source>Start a test here</source>
+        <translation>Iniciar un ensayo aquí</translation>
+    </message>
+    <message>
+        <source>Start a test: this book is read-only</source>
+        <translation>Iniciar un ensayo: libreta de solo lectura</translation>
+    </message>
+    <message>
+        <source>Start a test: needs a job</source>
+        <translation>Iniciar un ensayo: falta un trabajo</translation>
+    </message>
+    <message>
+        <source>Start a test: %1</source>
+        <translation>Iniciar un ensayo: %1</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Standard counts accepted %1.</source>
+        <translation>Conteos estándar aceptados %1.</translation>
+    </message>
+    <message>
+        <source>Standard counts not accepted, %1.</source>
+        <translation>Conteos estándar no aceptados, %1.</translation>
+    </message>
+    <message>
+        <source>Papers in date.</source>
+        <translation>Papeles vigentes.</translation>
+    </message>
+    <message>
+        <source>Custody: %1, %2.</source>
+        <translation>Custodia: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Add a gauge</source>
+        <translation>Agregar un densímetro</translation>
+    </message>
+    <message>
+        <source>Sign the gauge out</source>
+        <translation>Retirar el densímetro</translation>
+    </message>
+    <message>
+        <source>Open the gauge&apos;s papers</source>
+        <translation>Abrir los papeles del densímetro</translation>
+    </message>
+    <message>
+        <source>Take standard counts</source>
+        <translation>Tomar conteos estándar</translation>
+    </message>
+    <message>
+        <source>Site %1, lot %2, lift %3</source>
+        <translation>Sitio %1, lote %2, capa %3</translation>
+    </message>
+    <message>
+        <source>open since %1</source>
+        <translation>abierto desde %1</translation>
+    </message>
+    <message>
+        <source>for the %1 since %2</source>
+        <translation>por %1 desde %2</translation>
+    </message>
+    <message>
+        <source>amended: seal its verdict again</source>
+        <translation>enmendado: sellar de nuevo su dictamen</translation>
     </message>
 </context>
 <context>
@@ -4663,6 +2561,102 @@
         <source>Seal the sample</source>
         <translation>Sellar la muestra</translation>
     </message>
+    <message>
+        <source>Sample</source>
+        <translation>Muestra</translation>
+    </message>
+    <message>
+        <source>Use the masses</source>
+        <translation>Usar las masas</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Total</translation>
+    </message>
+    <message>
+        <source>Retained</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Over 3 in.</source>
+        <translation>Más de 3 in.</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Use this value</source>
+        <translation>Usar este valor</translation>
+    </message>
+    <message>
+        <source>Type the moisture</source>
+        <translation>Ingresar la humedad</translation>
+    </message>
+    <message>
+        <source>Type both masses</source>
+        <translation>Ingresar ambas masas</translation>
+    </message>
+    <message>
+        <source>Check sample of at least %1 g</source>
+        <translation>Muestra de control de al menos %1 g</translation>
+    </message>
+    <message>
+        <source>%1 g, retained %2 g</source>
+        <translation>%1 g, retenido %2 g</translation>
+    </message>
+    <message>
+        <source>Not weighed yet</source>
+        <translation>Aún sin pesar</translation>
+    </message>
+    <message>
+        <source>, over 3 in. %1 g</source>
+        <translation>, más de 3 in. %1 g</translation>
+    </message>
+    <message>
+        <source>%1 g is less than the %2 g that the rules ask for.</source>
+        <translation>%1 g es menos que los %2 g que piden las reglas.</translation>
+    </message>
+    <message>
+        <source>Retained %1 g is more than the whole sample of %2 g. Are the two the wrong way round?</source>
+        <translation>El retenido de %1 g supera la muestra total de %2 g. ¿Están invertidos?</translation>
+    </message>
+    <message>
+        <source>The sample&apos;s mass must be above 0 g; it is %1 g.</source>
+        <translation>La masa de la muestra debe ser mayor que 0 g; es %1 g.</translation>
+    </message>
+    <message>
+        <source>Waits for the sample: the verdict is provisional.</source>
+        <translation>Espera la muestra: el veredicto es provisional.</translation>
+    </message>
+    <message>
+        <source>Waits for the moisture: the verdict is provisional.</source>
+        <translation>Espera la humedad: el veredicto es provisional.</translation>
+    </message>
+    <message>
+        <source>Seal: say what the sample shows</source>
+        <translation>Sellar: indicar qué revela la muestra</translation>
+    </message>
+    <message>
+        <source>Seal: the rules ask for a weighed sample</source>
+        <translation>Sellar: las reglas piden una muestra pesada</translation>
+    </message>
+    <message>
+        <source>Seal: choose the sieve</source>
+        <translation>Sellar: elegir el tamiz</translation>
+    </message>
+    <message>
+        <source>Seal: type the masses</source>
+        <translation>Sellar: ingresar las masas</translation>
+    </message>
+    <message>
+        <source>Seal: the masses do not fit</source>
+        <translation>Sellar: las masas no concuerdan</translation>
+    </message>
+    <message>
+        <source>Seal: type the moisture</source>
+        <translation>Sellar: ingresar la humedad</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::GaugePapers</name>
@@ -4673,6 +2667,595 @@
     <message>
         <source>Leak</source>
         <translation>Fuga</translation>
+    </message>
+    <message>
+        <source>Prescale</source>
+        <translation>Preescala</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Usar</translation>
+    </message>
+    <message>
+        <source>Calibrated on</source>
+        <translation>Calibrado el</translation>
+    </message>
+    <message>
+        <source>Calibration ends</source>
+        <translation>Fin de la calibración</translation>
+    </message>
+    <message>
+        <source>Leak tested on</source>
+        <translation>Prueba de fugas del</translation>
+    </message>
+    <message>
+        <source>Leak test ends</source>
+        <translation>Prueba de fugas vence</translation>
+    </message>
+    <message>
+        <source>Density curve</source>
+        <translation>Curva de densidad</translation>
+    </message>
+    <message>
+        <source>Use this curve</source>
+        <translation>Usar esta curva</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profundidad</translation>
+    </message>
+    <message>
+        <source>in.</source>
+        <translation>in.</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>per %1</source>
+        <translation>por %1</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>C</translation>
+    </message>
+    <message>
+        <source>Lowest</source>
+        <translation>Mínimo</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>C is +</source>
+        <translation>C es +</translation>
+    </message>
+    <message>
+        <source>C is %1</source>
+        <translation>C es %1</translation>
+    </message>
+    <message>
+        <source>Water curve</source>
+        <translation>Curva de agua</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>E is +</source>
+        <translation>E es +</translation>
+    </message>
+    <message>
+        <source>E is %1</source>
+        <translation>E es %1</translation>
+    </message>
+    <message>
+        <source>Standard counts</source>
+        <translation>Conteos estándar</translation>
+    </message>
+    <message>
+        <source>Use these counts</source>
+        <translation>Usar estos conteos</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>conteos</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>True counts per count that the gauge shows</source>
+        <translation>Conteos reales por conteo que muestra el densímetro</translation>
+    </message>
+    <message>
+        <source>Count ratio = E + slope × water density</source>
+        <translation>Razón de conteos = E + pendiente × densidad de agua</translation>
+    </message>
+    <message>
+        <source>Count ratio = A exp(−B × wet density) − C</source>
+        <translation>Razón de conteos = A exp(−B × densidad húmeda) − C</translation>
+    </message>
+    <message>
+        <source>Type depth, A, B and C</source>
+        <translation>Escriba profundidad, A, B y C</translation>
+    </message>
+    <message>
+        <source>No CSV file in Documents, Downloads or beside the book. Type where it is.</source>
+        <translation>No hay archivo CSV en Documentos, Descargas ni junto a la libreta. Escriba dónde está.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read.</source>
+        <translation>No se puede leer %1.</translation>
+    </message>
+    <message>
+        <source>%1 depths and the water curve read from %2. Check each against the certificate.</source>
+        <translation>%1 profundidades y la curva de agua leídas de %2. Compare cada una con el certificado.</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Densímetro</translation>
+    </message>
+    <message>
+        <source>New gauge</source>
+        <translation>Densímetro nuevo</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>serie %1</translation>
+    </message>
+    <message>
+        <source>E %1, slope %2</source>
+        <translation>E %1, pendiente %2</translation>
+    </message>
+    <message>
+        <source>Depth not typed</source>
+        <translation>Profundidad sin escribir</translation>
+    </message>
+    <message>
+        <source>%1 in.</source>
+        <translation>%1 in.</translation>
+    </message>
+    <message>
+        <source>A %1, B %2, C %3</source>
+        <translation>A %1, B %2, C %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Seal: curve %1 is not whole</source>
+        <translation>Sellar: la curva %1 está incompleta</translation>
+    </message>
+    <message>
+        <source>the calibration ended %1</source>
+        <translation>la calibración venció el %1</translation>
+    </message>
+    <message>
+        <source>the leak test ended %1</source>
+        <translation>la prueba de fugas venció el %1</translation>
+    </message>
+    <message>
+        <source>the leak test found a leak: the gauge stays out of service, call the radiation safety officer</source>
+        <translation>la prueba halló una fuga: el densímetro queda fuera de servicio, llame al responsable de seguridad radiológica</translation>
+    </message>
+    <message>
+        <source>Not to be used: %1.</source>
+        <translation>No se debe usar: %1.</translation>
+    </message>
+    <message>
+        <source>Seal what changed</source>
+        <translation>Sellar los cambios</translation>
+    </message>
+    <message>
+        <source>Seal the gauge</source>
+        <translation>Sellar el densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: type name and serial</source>
+        <translation>Sellar: escriba nombre y serie</translation>
+    </message>
+    <message>
+        <source>Nothing has changed</source>
+        <translation>Nada ha cambiado</translation>
+    </message>
+    <message>
+        <source>Seal: say why the gauge&apos;s record changes</source>
+        <translation>Sellar: diga por qué cambia el registro del densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: the calibration needs its date</source>
+        <translation>Sellar: falta la fecha de la calibración</translation>
+    </message>
+    <message>
+        <source>Seal: the calibration needs a curve</source>
+        <translation>Sellar: falta una curva de la calibración</translation>
+    </message>
+    <message>
+        <source>Seal: the calibration needs its water curve</source>
+        <translation>Sellar: falta la curva de agua de la calibración</translation>
+    </message>
+    <message>
+        <source>Seal: the leak test needs date and result</source>
+        <translation>Sellar: faltan fecha y resultado de la prueba de fugas</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::HazardCard</name>
+    <message>
+        <source>Vertical face</source>
+        <translation>Cara vertical</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Vehicles</source>
+        <translation>Vehículos</translation>
+    </message>
+    <message>
+        <source>Other gauges</source>
+        <translation>Otros densímetros</translation>
+    </message>
+    <message>
+        <source>Trench correction</source>
+        <translation>Corrección de zanja</translation>
+    </message>
+    <message>
+        <source>Move the test</source>
+        <translation>Mover el ensayo</translation>
+    </message>
+    <message>
+        <source>Enter the tape</source>
+        <translation>Ingresar la cinta</translation>
+    </message>
+    <message>
+        <source>None near</source>
+        <translation>Nada cerca</translation>
+    </message>
+    <message>
+        <source>None inside</source>
+        <translation>Ninguno dentro</translation>
+    </message>
+    <message>
+        <source>Have it moved</source>
+        <translation>Pedir que se mueva</translation>
+    </message>
+    <message>
+        <source>Wait till clear</source>
+        <translation>Esperar a que esté libre</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>No se conoce</translation>
+    </message>
+    <message>
+        <source>%1 needed</source>
+        <translation>Requiere %1</translation>
+    </message>
+    <message>
+        <source>Within %1, by eye</source>
+        <translation>Dentro de %1, a ojo</translation>
+    </message>
+    <message>
+        <source>Ring of %1, by eye</source>
+        <translation>Círculo de %1, a ojo</translation>
+    </message>
+    <message>
+        <source>By tape</source>
+        <translation>Con cinta</translation>
+    </message>
+    <message>
+        <source>by tape</source>
+        <translation>con cinta</translation>
+    </message>
+    <message>
+        <source>from the map, ±%1</source>
+        <translation>del mapa, ±%1</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Libre</translation>
+    </message>
+    <message>
+        <source>Too close</source>
+        <translation>Demasiado cerca</translation>
+    </message>
+    <message>
+        <source>Cannot tell</source>
+        <translation>No se sabe</translation>
+    </message>
+    <message>
+        <source>at %1, %2 needed</source>
+        <translation>a %1, requiere %2</translation>
+    </message>
+    <message>
+        <source>Asked to move. Say so when it stands outside.</source>
+        <translation>Se pidió moverlo. Indique cuando esté fuera.</translation>
+    </message>
+    <message>
+        <source>Waiting. Say so when nobody is inside.</source>
+        <translation>En espera. Indique cuando no haya nadie dentro.</translation>
+    </message>
+    <message>
+        <source>%1, with the trench correction</source>
+        <translation>%1, con la corrección de zanja</translation>
+    </message>
+    <message>
+        <source>No trench offset of today is in the book for this gauge. Take standard counts in and outside the trench first, or move the test.</source>
+        <translation>La libreta no tiene corrección de zanja de hoy para este densímetro. Tome antes conteos estándar dentro y fuera de la zanja, o mueva el ensayo.</translation>
+    </message>
+    <message>
+        <source>%1, overridden: %2</source>
+        <translation>%1, con excepción: %2</translation>
+    </message>
+    <message>
+        <source>Information only.</source>
+        <translation>Solo informativo.</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::KitForm</name>
+    <message>
+        <source>Use this date</source>
+        <translation>Usar esta fecha</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>There is no such day</source>
+        <translation>Ese día no existe</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::KitView</name>
+    <message>
+        <source>%1, peak %2</source>
+        <translation>%1, pico %2</translation>
+    </message>
+    <message>
+        <source>at %1 %</source>
+        <translation>a %1 %</translation>
+    </message>
+    <message>
+        <source>ended %1</source>
+        <translation>venció el %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Obra</translation>
+    </message>
+    <message>
+        <source>Coordinate system</source>
+        <translation>Sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>Densities in</source>
+        <translation>Densidades en</translation>
+    </message>
+    <message>
+        <source>Field book</source>
+        <translation>Libreta de campo</translation>
+    </message>
+    <message>
+        <source>%1, rev. %2</source>
+        <translation>%1, rev. %2</translation>
+    </message>
+    <message>
+        <source>%1 limits, %2 choices, each with its source</source>
+        <translation>%1 límites, %2 opciones, con la fuente de cada uno</translation>
+    </message>
+    <message>
+        <source>none sealed</source>
+        <translation>nada sellado</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>serie %1</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Calibración</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>del %1</translation>
+    </message>
+    <message>
+        <source>Leak test</source>
+        <translation>Prueba de fugas</translation>
+    </message>
+    <message>
+        <source>of %1, %2</source>
+        <translation>del %1, %2</translation>
+    </message>
+    <message>
+        <source>Custody</source>
+        <translation>Custodia</translation>
+    </message>
+    <message>
+        <source>no record</source>
+        <translation>sin registro</translation>
+    </message>
+    <message>
+        <source>%1 %, %2 % off the mean</source>
+        <translation>%1 %, a %2 % de la media</translation>
+    </message>
+    <message>
+        <source>no earlier counts</source>
+        <translation>sin conteos anteriores</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::LotsView</name>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>del %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s) open</source>
+        <translation>
+            <numerusform>%n falla abierta</numerusform>
+            <numerusform>%n fallas abiertas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>all made</source>
+        <translation>todos hechos</translation>
+    </message>
+    <message>
+        <source>%1 owed</source>
+        <translation>%1 pendientes</translation>
+    </message>
+    <message>
+        <source>%1 made, %2 owed, %3 open</source>
+        <translation>%1 hechos, %2 pendientes, %3 sin cerrar</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>is open, %1</source>
+        <translation>está abierto, %1</translation>
+    </message>
+    <message>
+        <source>%1 %, %2</source>
+        <translation>%1 %, %2</translation>
+    </message>
+    <message>
+        <source>lift %1</source>
+        <translation>capa %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %</source>
+        <translation>%1 a %2 %</translation>
+    </message>
+    <message>
+        <source>%1 % or more</source>
+        <translation>%1 % o más</translation>
+    </message>
+    <message>
+        <source>%1 % or less</source>
+        <translation>%1 % o menos</translation>
+    </message>
+    <message>
+        <source>% of optimum</source>
+        <translation>% del óptimo</translation>
+    </message>
+    <message>
+        <source>of optimum</source>
+        <translation>del óptimo</translation>
+    </message>
+    <message>
+        <source>moisture %1 to %2 %3</source>
+        <translation>humedad %1 a %2 %3</translation>
+    </message>
+    <message>
+        <source>moisture from %1 %2</source>
+        <translation>humedad desde %1 %2</translation>
+    </message>
+    <message>
+        <source>moisture up to %1 %2</source>
+        <translation>humedad hasta %1 %2</translation>
+    </message>
+    <message>
+        <source>No requirement</source>
+        <translation>Sin requisito</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::MapView</name>
+    <message>
+        <source>Map</source>
+        <translation>Mapa</translation>
+    </message>
+    <message>
+        <source>Lot %1, lift %2</source>
+        <translation>Lote %1, capa %2</translation>
+    </message>
+    <message>
+        <source>Lots %1, lift %2</source>
+        <translation>Lotes %1, capa %2</translation>
+    </message>
+    <message>
+        <source>No lots in this book yet</source>
+        <translation>Aún no hay lotes en esta libreta</translation>
+    </message>
+    <message>
+        <source>%1 of %2 made</source>
+        <translation>%1 de %2 hechos</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s) open</source>
+        <translation>
+            <numerusform>%n falla abierta</numerusform>
+            <numerusform>%n fallas abiertas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>todas</translation>
+    </message>
+    <message>
+        <source>Test %1, %2</source>
+        <translation>Ensayo %1, %2</translation>
+    </message>
+    <message>
+        <source>Site %1, owed</source>
+        <translation>Sitio %1, pendiente</translation>
+    </message>
+    <message>
+        <source>Beside the alignment&apos;s ends</source>
+        <translation>Junto a los extremos del eje</translation>
     </message>
 </context>
 <context>
@@ -4692,6 +3275,173 @@
     <message>
         <source>By hand</source>
         <translation>A mano</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Nuevo</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Puntos</translation>
+    </message>
+    <message>
+        <source>Use these points</source>
+        <translation>Usar estos puntos</translation>
+    </message>
+    <message>
+        <source>Moisture %1</source>
+        <translation>Humedad %1</translation>
+    </message>
+    <message>
+        <source>Dry %1</source>
+        <translation>Seca %1</translation>
+    </message>
+    <message>
+        <source>Peak by hand</source>
+        <translation>Pico a mano</translation>
+    </message>
+    <message>
+        <source>Use this peak</source>
+        <translation>Usar este pico</translation>
+    </message>
+    <message>
+        <source>Maximum</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Optimum</source>
+        <translation>Óptimo</translation>
+    </message>
+    <message>
+        <source>Gravity of solids</source>
+        <translation>Gravedad de sólidos</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Usar</translation>
+    </message>
+    <message>
+        <source>Gravity</source>
+        <translation>Gravedad</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertidumbre</translation>
+    </message>
+    <message>
+        <source>Maximum ±</source>
+        <translation>Máximo ±</translation>
+    </message>
+    <message>
+        <source>Coarse particles</source>
+        <translation>Partículas gruesas</translation>
+    </message>
+    <message>
+        <source>Use these</source>
+        <translation>Usar estos</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>%1 points, peak %2 %3 at %4 %</source>
+        <translation>%1 puntos, pico %2 %3 a %4 %</translation>
+    </message>
+    <message>
+        <source>at %1 %</source>
+        <translation>a %1 %</translation>
+    </message>
+    <message>
+        <source>Three points</source>
+        <translation>Tres puntos</translation>
+    </message>
+    <message>
+        <source>Parabola, all points</source>
+        <translation>Parábola, todos los puntos</translation>
+    </message>
+    <message>
+        <source>Spline, all points</source>
+        <translation>Spline, todos los puntos</translation>
+    </message>
+    <message>
+        <source>The parabola through all points opens upward: no peak this way.</source>
+        <translation>La parábola por todos los puntos se abre hacia arriba: así no hay pico.</translation>
+    </message>
+    <message>
+        <source>%1 % saturated at the peak.</source>
+        <translation>%1 % de saturación en el pico.</translation>
+    </message>
+    <message>
+        <source>Proctor %1</source>
+        <translation>Proctor %1</translation>
+    </message>
+    <message>
+        <source>New material</source>
+        <translation>Material nuevo</translation>
+    </message>
+    <message>
+        <source>, method %1</source>
+        <translation>, método %1</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>gravity %1</source>
+        <translation>gravedad %1</translation>
+    </message>
+    <message>
+        <source>, %1 %</source>
+        <translation>, %1 %</translation>
+    </message>
+    <message>
+        <source>%1 at %2 %</source>
+        <translation>%1 a %2 %</translation>
+    </message>
+    <message>
+        <source>Amend the test</source>
+        <translation>Enmendar el ensayo</translation>
+    </message>
+    <message>
+        <source>Seal material and test</source>
+        <translation>Sellar material y ensayo</translation>
+    </message>
+    <message>
+        <source>Sealed. Nothing has changed</source>
+        <translation>Sellado. Nada ha cambiado</translation>
+    </message>
+    <message>
+        <source>Seal: name the material</source>
+        <translation>Sellar: nombre el material</translation>
+    </message>
+    <message>
+        <source>Seal: type the test&apos;s number and standard</source>
+        <translation>Sellar: escriba el número y la norma del ensayo</translation>
+    </message>
+    <message>
+        <source>Seal: type the peak</source>
+        <translation>Sellar: escriba el pico</translation>
+    </message>
+    <message>
+        <source>Seal: type three points or more</source>
+        <translation>Sellar: escriba tres puntos o más</translation>
+    </message>
+    <message>
+        <source>Seal: no peak this way</source>
+        <translation>Sellar: así no hay pico</translation>
+    </message>
+    <message>
+        <source>Seal: say why it is amended</source>
+        <translation>Sellar: diga por qué se enmienda</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::NumberEntry</name>
+    <message>
+        <source>Next: %1</source>
+        <translation>Sigue: %1</translation>
     </message>
 </context>
 <context>
@@ -4748,6 +3498,46 @@
         <source>NW</source>
         <translation>NO</translation>
     </message>
+    <message>
+        <source>By tape</source>
+        <translation>Con cinta</translation>
+    </message>
+    <message>
+        <source>to the nearest edge</source>
+        <translation>hasta el borde más cercano</translation>
+    </message>
+    <message>
+        <source>Use the tape</source>
+        <translation>Usar la cinta</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Distancia</translation>
+    </message>
+    <message>
+        <source>Type the distance</source>
+        <translation>Ingresar la distancia</translation>
+    </message>
+    <message>
+        <source>Enter the tape</source>
+        <translation>Ingresar la cinta</translation>
+    </message>
+    <message>
+        <source>%1 ft by tape</source>
+        <translation>%1 ft con cinta</translation>
+    </message>
+    <message>
+        <source>Seal: say what it is</source>
+        <translation>Sellar: diga qué es</translation>
+    </message>
+    <message>
+        <source>Seal: enter the tape</source>
+        <translation>Sellar: ingrese la medida con cinta</translation>
+    </message>
+    <message>
+        <source>Seal: say in which direction</source>
+        <translation>Sellar: diga en qué dirección</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::OffsetSheet</name>
@@ -4791,6 +3581,238 @@
         <source>Ends</source>
         <translation>Vence</translation>
     </message>
+    <message>
+        <source>Depth of the tests</source>
+        <translation>Profundidad de los ensayos</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Usar</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profundidad</translation>
+    </message>
+    <message>
+        <source>in.</source>
+        <translation>in.</translation>
+    </message>
+    <message>
+        <source>Standard counts</source>
+        <translation>Conteos estándar</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Muestras</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Ubicaciones</translation>
+    </message>
+    <message>
+        <source>Use these</source>
+        <translation>Usar estos</translation>
+    </message>
+    <message>
+        <source>Moisture, trench</source>
+        <translation>Humedad, zanja</translation>
+    </message>
+    <message>
+        <source>Moisture, outside</source>
+        <translation>Humedad, fuera</translation>
+    </message>
+    <message>
+        <source>Density, trench</source>
+        <translation>Densidad, zanja</translation>
+    </message>
+    <message>
+        <source>Density, outside</source>
+        <translation>Densidad, fuera</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>conteos</translation>
+    </message>
+    <message>
+        <source>%1: dried</source>
+        <translation>%1: secada</translation>
+    </message>
+    <message>
+        <source>%1: gauge wet</source>
+        <translation>%1: densímetro, húmeda</translation>
+    </message>
+    <message>
+        <source>%1: gauge water</source>
+        <translation>%1: densímetro, agua</translation>
+    </message>
+    <message>
+        <source>%1: reference</source>
+        <translation>%1: referencia</translation>
+    </message>
+    <message>
+        <source>%1: gauge</source>
+        <translation>%1: densímetro</translation>
+    </message>
+    <message>
+        <source>moisture counts</source>
+        <translation>conteos de humedad</translation>
+    </message>
+    <message>
+        <source>%1 % of the standard count; taken off each moisture count in the trench.</source>
+        <translation>%1 % del conteo estándar; se resta de cada conteo de humedad en la zanja.</translation>
+    </message>
+    <message>
+        <source>Density %1 counts.</source>
+        <translation>Densidad: %1 conteos.</translation>
+    </message>
+    <message>
+        <source>More than %1 % of the standard count. Was the block where the test will be, and are the two the right way round?</source>
+        <translation>Más de %1 % del conteo estándar. ¿Estaba el bloque donde se hará el ensayo, y están los dos en el orden correcto?</translation>
+    </message>
+    <message>
+        <source>Fewer counts in the trench than outside. A wall adds counts; are the two the wrong way round?</source>
+        <translation>Menos conteos en la zanja que fuera. Un muro suma conteos; ¿están los dos invertidos?</translation>
+    </message>
+    <message>
+        <source>per mille</source>
+        <translation>por mil</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>puntos</translation>
+    </message>
+    <message>
+        <source>%1 samples; dried minus gauge %2 points</source>
+        <translation>%1 muestras; secada menos densímetro %2 puntos</translation>
+    </message>
+    <message>
+        <source>, scatter %1</source>
+        <translation>, dispersión %1</translation>
+    </message>
+    <message>
+        <source>%1 samples say little about their scatter.</source>
+        <translation>%1 muestras dicen poco sobre su dispersión.</translation>
+    </message>
+    <message>
+        <source>Mean of %1 differences, scatter %2; added to each wet density.</source>
+        <translation>Media de %1 diferencias, dispersión %2; se suma a cada densidad húmeda.</translation>
+    </message>
+    <message>
+        <source>The scatter is as large as the bias: chance alone may give it (t %1, critical %2).</source>
+        <translation>La dispersión es tan grande como el sesgo: puede deberse solo al azar (t %1, crítico %2).</translation>
+    </message>
+    <message>
+        <source>Moisture in the trench</source>
+        <translation>Humedad en la zanja</translation>
+    </message>
+    <message>
+        <source>Moisture outside</source>
+        <translation>Humedad fuera</translation>
+    </message>
+    <message>
+        <source>Density in the trench</source>
+        <translation>Densidad en la zanja</translation>
+    </message>
+    <message>
+        <source>Density outside</source>
+        <translation>Densidad fuera</translation>
+    </message>
+    <message>
+        <source>Sample %1: gauge %2 of %3</source>
+        <translation>Muestra %1: densímetro %2 de %3</translation>
+    </message>
+    <message>
+        <source>Spot %1: gauge %2</source>
+        <translation>Ubicación %1: densímetro %2</translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation>Corrección</translation>
+    </message>
+    <message>
+        <source>New offset</source>
+        <translation>Corrección nueva</translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation>sellada</translation>
+    </message>
+    <message>
+        <source>A share of the dry mass: w grows with 100 + w.</source>
+        <translation>Una parte de la masa seca: w crece con 100 + w.</translation>
+    </message>
+    <message>
+        <source>A share of the wet density.</source>
+        <translation>Una parte de la densidad húmeda.</translation>
+    </message>
+    <message>
+        <source>A fixed mass of water per volume.</source>
+        <translation>Una masa fija de agua por volumen.</translation>
+    </message>
+    <message>
+        <source>A fixed number of points.</source>
+        <translation>Un número fijo de puntos.</translation>
+    </message>
+    <message>
+        <source>A fixed ratio.</source>
+        <translation>Una razón fija.</translation>
+    </message>
+    <message>
+        <source>Standard counts on the block, at the distance from the wall and the way round of the test, and outside</source>
+        <translation>Conteos estándar sobre el bloque, a la distancia del muro y con la orientación del ensayo, y fuera</translation>
+    </message>
+    <message>
+        <source>Samples from under the gauge, dried by another method</source>
+        <translation>Muestras de debajo del densímetro, secadas por otro método</translation>
+    </message>
+    <message>
+        <source>Spots measured by the gauge and by another method</source>
+        <translation>Ubicaciones medidas con el densímetro y por otro método</translation>
+    </message>
+    <message>
+        <source>Change the figures</source>
+        <translation>Cambiar las cifras</translation>
+    </message>
+    <message>
+        <source>Type the figures</source>
+        <translation>Escribir las cifras</translation>
+    </message>
+    <message>
+        <source>Seal the offset</source>
+        <translation>Sellar la corrección</translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation>Sellada</translation>
+    </message>
+    <message>
+        <source>Seal: choose what it corrects</source>
+        <translation>Sellar: elija qué corrige</translation>
+    </message>
+    <message>
+        <source>Seal: the book has no gauge yet</source>
+        <translation>Sellar: la libreta aún no tiene densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: say where</source>
+        <translation>Sellar: indicar dónde</translation>
+    </message>
+    <message>
+        <source>Seal: type the date</source>
+        <translation>Sellar: escriba la fecha</translation>
+    </message>
+    <message>
+        <source>Seal: type both moisture counts</source>
+        <translation>Sellar: escriba ambos conteos de humedad</translation>
+    </message>
+    <message>
+        <source>Seal: type a whole sample</source>
+        <translation>Sellar: escriba una muestra completa</translation>
+    </message>
+    <message>
+        <source>Seal: type two whole spots</source>
+        <translation>Sellar: escriba dos ubicaciones completas</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::PaperSheet</name>
@@ -4801,6 +3823,14 @@
     <message>
         <source>A4</source>
         <translation>A4</translation>
+    </message>
+    <message>
+        <source>Made %1 by Groundcount %2</source>
+        <translation>Hecho %1 con Groundcount %2</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
     </message>
 </context>
 <context>
@@ -4816,6 +3846,38 @@
     <message>
         <source>Certificate ends</source>
         <translation>El certificado vence</translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation>Persona nueva</translation>
+    </message>
+    <message>
+        <source>The certificate ended %1.</source>
+        <translation>El certificado venció el %1.</translation>
+    </message>
+    <message>
+        <source>Seal what changed</source>
+        <translation>Sellar los cambios</translation>
+    </message>
+    <message>
+        <source>Seal the person</source>
+        <translation>Sellar la persona</translation>
+    </message>
+    <message>
+        <source>Seal: type the name</source>
+        <translation>Sellar: escriba el nombre</translation>
+    </message>
+    <message>
+        <source>Seal: choose the role</source>
+        <translation>Sellar: elija la función</translation>
+    </message>
+    <message>
+        <source>Nothing has changed</source>
+        <translation>Nada ha cambiado</translation>
+    </message>
+    <message>
+        <source>Seal: say why it changes</source>
+        <translation>Sellar: diga por qué cambia</translation>
     </message>
 </context>
 <context>
@@ -4839,6 +3901,186 @@
         <source>Seal place</source>
         <translation>Sellar el lugar</translation>
     </message>
+    <message>
+        <source>No lot yet</source>
+        <translation>Aún sin lote</translation>
+    </message>
+    <message>
+        <source>Outside every lot</source>
+        <translation>Fuera de todo lote</translation>
+    </message>
+    <message>
+        <source>Lift %1</source>
+        <translation>Capa %1</translation>
+    </message>
+    <message>
+        <source>Lot %1, lift %2</source>
+        <translation>Lote %1, capa %2</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>sublot %1, found on the map</source>
+        <translation>sublote %1, hallado en el mapa</translation>
+    </message>
+    <message>
+        <source>found on the map</source>
+        <translation>hallado en el mapa</translation>
+    </message>
+    <message>
+        <source>Test %1 was %2 ft away</source>
+        <translation>El ensayo %1 estaba a %2 ft</translation>
+    </message>
+    <message>
+        <source>Drawn site %1 is %2 ft away</source>
+        <translation>El sitio sorteado %1 está a %2 ft</translation>
+    </message>
+    <message>
+        <source>Retest of %1</source>
+        <translation>Reensayo de %1</translation>
+    </message>
+    <message>
+        <source>Seal: choose a gauge first</source>
+        <translation>Sellar: elija primero un densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: the gauge is not ready</source>
+        <translation>Sellar: el densímetro no está listo</translation>
+    </message>
+    <message>
+        <source>Seal: no place yet</source>
+        <translation>Sellar: aún sin lugar</translation>
+    </message>
+    <message>
+        <source>Seal: wait for a position</source>
+        <translation>Sellar: espere una posición</translation>
+    </message>
+    <message>
+        <source>Seal: hold still, %1 of %2 fixes</source>
+        <translation>Sellar: no se mueva, %1 de %2 posiciones fijas</translation>
+    </message>
+    <message>
+        <source>Seal: outside every lot</source>
+        <translation>Sellar: fuera de todo lote</translation>
+    </message>
+    <message>
+        <source>Seal: the lot has no lift</source>
+        <translation>Sellar: el lote no tiene capa</translation>
+    </message>
+    <message>
+        <source>Seal: say random, directed or retest</source>
+        <translation>Sellar: indique aleatorio, dirigido o reensayo</translation>
+    </message>
+    <message>
+        <source>Seal: say which test is retested</source>
+        <translation>Sellar: indique qué ensayo se repite</translation>
+    </message>
+    <message>
+        <source>Seal: no drawn site is owed here</source>
+        <translation>Sellar: aquí no hay sitio sorteado pendiente</translation>
+    </message>
+    <message>
+        <source>Seal: a random test needs coordinates</source>
+        <translation>Sellar: un ensayo aleatorio requiere coordenadas</translation>
+    </message>
+    <message>
+        <source>Random</source>
+        <translation>Aleatorio</translation>
+    </message>
+    <message>
+        <source>Directed</source>
+        <translation>Dirigido</translation>
+    </message>
+    <message>
+        <source>Retest of…</source>
+        <translation>Reensayo de…</translation>
+    </message>
+    <message>
+        <source>By tape</source>
+        <translation>Con cinta</translation>
+    </message>
+    <message>
+        <source>Use this place</source>
+        <translation>Usar este lugar</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Estación</translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation>Corrección</translation>
+    </message>
+    <message>
+        <source>Left of the line</source>
+        <translation>A la izquierda de la línea</translation>
+    </message>
+    <message>
+        <source>Right of the line</source>
+        <translation>A la derecha de la línea</translation>
+    </message>
+    <message>
+        <source>%1, lot %2</source>
+        <translation>%1, lote %2</translation>
+    </message>
+    <message>
+        <source>Type station and offset</source>
+        <translation>Escribir estación y desplazamiento</translation>
+    </message>
+    <message>
+        <source>Averaged, %1 needed</source>
+        <translation>Promediado, se requieren %1</translation>
+    </message>
+    <message>
+        <source>Accuracy, 2DRMS</source>
+        <translation>Exactitud, 2DRMS</translation>
+    </message>
+    <message>
+        <source>Hold still.</source>
+        <translation>No se mueva.</translation>
+    </message>
+    <message>
+        <source>by tape</source>
+        <translation>con cinta</translation>
+    </message>
+    <message>
+        <source>%1 fixes</source>
+        <translation>%1 posiciones fijas</translation>
+    </message>
+    <message>
+        <source>No fix yet</source>
+        <translation>Aún sin posición fija</translation>
+    </message>
+    <message>
+        <source>No receiver</source>
+        <translation>Sin receptor</translation>
+    </message>
+    <message>
+        <source>1 fix</source>
+        <translation>1 posición fija</translation>
+    </message>
+    <message>
+        <source>Squares of %1 ft. Hold still.</source>
+        <translation>Cuadros de %1 ft. No se mueva.</translation>
+    </message>
+    <message>
+        <source>ft Lt</source>
+        <translation>ft Izq</translation>
+    </message>
+    <message>
+        <source>ft Rt</source>
+        <translation>ft Der</translation>
+    </message>
+    <message>
+        <source>Grid, %1</source>
+        <translation>Cuadrícula, %1</translation>
+    </message>
+    <message>
+        <source>N %1   E %2</source>
+        <translation>N %1   E %2</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::RulesSheet</name>
@@ -4857,6 +4099,90 @@
     <message>
         <source>Own</source>
         <translation>Propia</translation>
+    </message>
+    <message>
+        <source>not in this rule set</source>
+        <translation>no está en estas reglas</translation>
+    </message>
+    <message>
+        <source>in force: %1</source>
+        <translation>vigente: %1</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Límite</translation>
+    </message>
+    <message>
+        <source>Use it in the copy</source>
+        <translation>Usar en la copia</translation>
+    </message>
+    <message>
+        <source>New value</source>
+        <translation>Valor nuevo</translation>
+    </message>
+    <message>
+        <source>changed in the copy</source>
+        <translation>cambiado en la copia</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2, %3)</source>
+        <translation>%1 (%2, %3)</translation>
+    </message>
+    <message>
+        <source>%1, changed in the copy</source>
+        <translation>%1, cambiado en la copia</translation>
+    </message>
+    <message>
+        <source>was not there</source>
+        <translation>no estaba</translation>
+    </message>
+    <message>
+        <source>was %1 %2</source>
+        <translation>era %1 %2</translation>
+    </message>
+    <message>
+        <source>was: %1; now: %2</source>
+        <translation>antes: %1; ahora: %2</translation>
+    </message>
+    <message>
+        <source>Rule set</source>
+        <translation>Reglas</translation>
+    </message>
+    <message>
+        <source>rev. %1</source>
+        <translation>rev. %1</translation>
+    </message>
+    <message>
+        <source>Seal the copy and put it in force</source>
+        <translation>Sellar la copia y ponerla en vigor</translation>
+    </message>
+    <message>
+        <source>Touch a limit to change it in a copy</source>
+        <translation>Toque un límite para cambiarlo en una copia</translation>
+    </message>
+    <message>
+        <source>Seal: the book has no job yet</source>
+        <translation>Sellar: la libreta aún no tiene obra</translation>
+    </message>
+    <message>
+        <source>Seal: name the copy and its revision</source>
+        <translation>Sellar: indique nombre y revisión de la copia</translation>
+    </message>
+    <message>
+        <source>Seal: name the source of the changes</source>
+        <translation>Sellar: indique la fuente de los cambios</translation>
+    </message>
+    <message>
+        <source>Seal: say how good the source is</source>
+        <translation>Sellar: indique qué tan buena es la fuente</translation>
+    </message>
+    <message>
+        <source>Seal: the limits contradict each other</source>
+        <translation>Sellar: los límites se contradicen</translation>
     </message>
 </context>
 <context>
@@ -4881,6 +4207,10 @@
         <source>Silent</source>
         <translation>En silencio</translation>
     </message>
+    <message>
+        <source>The choice could not be kept in %1.</source>
+        <translation>La opción no se pudo guardar en %1.</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::SeatStep</name>
@@ -4903,6 +4233,121 @@
     <message>
         <source>Seal the seating</source>
         <translation>Sellar el asiento</translation>
+    </message>
+    <message>
+        <source>Driving the rod: hands clear of the hammer&apos;s path, eyes and ears protected. Buried utilities are located first. Local rules and the licence govern.</source>
+        <translation>Al hincar la varilla: manos fuera del recorrido del martillo, ojos y oídos protegidos. Antes se localizan los servicios enterrados. Rigen las normas locales y la licencia.</translation>
+    </message>
+    <message>
+        <source>Hole</source>
+        <translation>Agujero</translation>
+    </message>
+    <message>
+        <source>Use this depth</source>
+        <translation>Usar esta profundidad</translation>
+    </message>
+    <message>
+        <source>Hole depth</source>
+        <translation>Profundidad del agujero</translation>
+    </message>
+    <message>
+        <source>Type the depth of the hole</source>
+        <translation>Escribir la profundidad del agujero</translation>
+    </message>
+    <message>
+        <source>%1 in.</source>
+        <translation>%1 in.</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Superficie</translation>
+    </message>
+    <message>
+        <source>Lift thickness is not in the book</source>
+        <translation>El espesor de la capa no está en la libreta</translation>
+    </message>
+    <message>
+        <source>Lift is %1 in. thick</source>
+        <translation>La capa tiene %1 in. de espesor</translation>
+    </message>
+    <message>
+        <source>Voids filled with native fines, at most %1 %2 deep</source>
+        <translation>Huecos rellenos con finos del lugar, máximo %1 %2 de profundidad</translation>
+    </message>
+    <message>
+        <source>At least %1 in., %2 %3 below the test</source>
+        <translation>Al menos %1 in., %2 %3 bajo el ensayo</translation>
+    </message>
+    <message>
+        <source>Seal: say how the surface is</source>
+        <translation>Sellar: indique cómo está la superficie</translation>
+    </message>
+    <message>
+        <source>Seal: does the gauge sit flat?</source>
+        <translation>Sellar: ¿asienta plano el densímetro?</translation>
+    </message>
+    <message>
+        <source>Seal: the gauge must not rock</source>
+        <translation>Sellar: el densímetro no debe balancearse</translation>
+    </message>
+    <message>
+        <source>Seal: the gauge has no calibrated depth</source>
+        <translation>Sellar: el densímetro no tiene profundidad calibrada</translation>
+    </message>
+    <message>
+        <source>Seal: choose the depth</source>
+        <translation>Sellar: elija la profundidad</translation>
+    </message>
+    <message>
+        <source>Seal: type the depth of the hole</source>
+        <translation>Sellar: escriba la profundidad del agujero</translation>
+    </message>
+    <message>
+        <source>Seal: hole and depth break the rule</source>
+        <translation>Sellar: agujero y profundidad incumplen la regla</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::Session</name>
+    <message>
+        <source>You</source>
+        <translation>Usted</translation>
+    </message>
+    <message>
+        <source>You %1%2 ft</source>
+        <translation>Usted %1%2 ft</translation>
+    </message>
+    <message>
+        <source>No gauge in this book</source>
+        <translation>Sin densímetro en esta libreta</translation>
+    </message>
+    <message>
+        <source>Gauge not signed out</source>
+        <translation>Densímetro no retirado</translation>
+    </message>
+    <message>
+        <source>Calibration missing</source>
+        <translation>Falta la calibración</translation>
+    </message>
+    <message>
+        <source>Calibration out of date</source>
+        <translation>Calibración vencida</translation>
+    </message>
+    <message>
+        <source>Leak test found a leak</source>
+        <translation>La prueba de fugas halló una fuga</translation>
+    </message>
+    <message>
+        <source>Leak test out of date</source>
+        <translation>Prueba de fugas vencida</translation>
+    </message>
+    <message>
+        <source>Standard counts missing</source>
+        <translation>Faltan conteos estándar</translation>
+    </message>
+    <message>
+        <source>Standard counts not accepted</source>
+        <translation>Conteos estándar no aceptados</translation>
     </message>
 </context>
 <context>
@@ -4947,6 +4392,157 @@
         <source>Void</source>
         <translation>Anulado</translation>
     </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>a person not in this book</source>
+        <translation>una persona que no está en esta libreta</translation>
+    </message>
+    <message>
+        <source>because: %1</source>
+        <translation>porque: %1</translation>
+    </message>
+    <message>
+        <source>amended because: %1</source>
+        <translation>enmendado porque: %1</translation>
+    </message>
+    <message>
+        <source>replaced later</source>
+        <translation>reemplazado después</translation>
+    </message>
+    <message>
+        <source>1 record</source>
+        <translation>1 registro</translation>
+    </message>
+    <message>
+        <source>%1 records</source>
+        <translation>%1 registros</translation>
+    </message>
+    <message>
+        <source>%1 was amended twice, apart from each other. The later one is shown. Choose which one speaks; both stay in the book.</source>
+        <translation>%1 se enmendó dos veces, por separado. Se muestra la enmienda posterior. Elija cuál vale; ambas quedan en la libreta.</translation>
+    </message>
+    <message>
+        <source>Keep the one of %1</source>
+        <translation>Conservar la de %1</translation>
+    </message>
+    <message>
+        <source>The note is empty.</source>
+        <translation>La nota está vacía.</translation>
+    </message>
+    <message>
+        <source>Only a file of this device can be attached.</source>
+        <translation>Solo se puede adjuntar un archivo de este dispositivo.</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::StabilityTest</name>
+    <message>
+        <source>rule set, %1, %2</source>
+        <translation>reglas, %1, %2</translation>
+    </message>
+    <message>
+        <source>computed: nine sound gauges of ten lie inside; the rule set gives no band</source>
+        <translation>calculado: nueve de diez densímetros en buen estado quedan dentro; las reglas no dan un intervalo</translation>
+    </message>
+    <message>
+        <source>Stability test</source>
+        <translation>Ensayo de estabilidad</translation>
+    </message>
+    <message>
+        <source>Use these counts</source>
+        <translation>Usar estos conteos</translation>
+    </message>
+    <message>
+        <source>Density %1</source>
+        <translation>Densidad %1</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>conteos</translation>
+    </message>
+    <message>
+        <source>Moisture %1</source>
+        <translation>Humedad %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 typed</source>
+        <translation>%1 de %2 escritos</translation>
+    </message>
+    <message>
+        <source>s %1 of mean %2: ratio %3, %4</source>
+        <translation>s %1 de media %2: razón %3, %4</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>above: noise</source>
+        <translation>por encima: ruido</translation>
+    </message>
+    <message>
+        <source>below: not random</source>
+        <translation>por debajo: no aleatorio</translation>
+    </message>
+    <message>
+        <source>ratio %1 density, %2 moisture</source>
+        <translation>razón %1 densidad, %2 humedad</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>cumple</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>no cumple</translation>
+    </message>
+    <message>
+        <source>Ratio %1 to %2 (%3)</source>
+        <translation>Razón %1 a %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Stable</source>
+        <translation>Estable</translation>
+    </message>
+    <message>
+        <source>Not stable</source>
+        <translation>No estable</translation>
+    </message>
+    <message>
+        <source>Take the standard counts again.</source>
+        <translation>Repita los conteos estándar.</translation>
+    </message>
+    <message>
+        <source>One failure: repeat it, a sound gauge fails now and then. Two in a row: out of service, to the maker or a licensed service.</source>
+        <translation>Si no cumple una vez: repetir; un densímetro en buen estado a veces no cumple. Dos veces seguidas: fuera de servicio, al fabricante o a un servicio con licencia.</translation>
+    </message>
+    <message>
+        <source>Seal the stability test</source>
+        <translation>Sellar el ensayo de estabilidad</translation>
+    </message>
+    <message>
+        <source>Seal the failed test</source>
+        <translation>Sellar el ensayo que no cumple</translation>
+    </message>
+    <message>
+        <source>Seal: the book has no gauge yet</source>
+        <translation>Sellar: la libreta aún no tiene densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: type the gauge&apos;s prescale in its papers first</source>
+        <translation>Sellar: escriba primero la preescala del densímetro en sus papeles</translation>
+    </message>
+    <message>
+        <source>Seal: type %1 counts of each</source>
+        <translation>Sellar: escriba %1 conteos de cada uno</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::StandardCounts</name>
@@ -4957,6 +4553,341 @@
     <message>
         <source>One automatic</source>
         <translation>Uno automático</translation>
+    </message>
+    <message>
+        <source>Stand back while it counts, keep people and vehicles out, and never leave the gauge unattended. The licence, local rules and the manufacturer&apos;s instructions govern.</source>
+        <translation>Aléjese durante el conteo, mantenga fuera a personas y vehículos, y nunca deje el densímetro sin vigilancia. Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>Automatic count</source>
+        <translation>Conteo automático</translation>
+    </message>
+    <message>
+        <source>Standard counts</source>
+        <translation>Conteos estándar</translation>
+    </message>
+    <message>
+        <source>Use these counts</source>
+        <translation>Usar estos conteos</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>conteos</translation>
+    </message>
+    <message>
+        <source>Newest first</source>
+        <translation>El más reciente primero</translation>
+    </message>
+    <message>
+        <source>%1 is far from the %2 expected. Is it the other count, or a figure too many?</source>
+        <translation>%1 está lejos de los %2 esperados. ¿Es el otro conteo o sobra una cifra?</translation>
+    </message>
+    <message>
+        <source>Type at least the newest pair</source>
+        <translation>Escriba al menos el par más reciente</translation>
+    </message>
+    <message>
+        <source>Density %1, moisture %2</source>
+        <translation>Densidad %1, humedad %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 typed</source>
+        <translation>%1 de %2 escritos</translation>
+    </message>
+    <message>
+        <source>Expected spread not known: the gauge&apos;s prescale is not in its record.</source>
+        <translation>Dispersión esperada desconocida: la preescala del densímetro no está en su registro.</translation>
+    </message>
+    <message>
+        <source>Counting alone scatters by %1 % (one standard deviation).</source>
+        <translation>El conteo por sí solo varía %1 % (una desviación estándar).</translation>
+    </message>
+    <message>
+        <source>The limit is less than twice that: a sound gauge will fail it often.</source>
+        <translation>El límite es menos del doble de eso: un densímetro en buen estado lo incumplirá a menudo.</translation>
+    </message>
+    <message>
+        <source>%1 % from %2, ±%3 %</source>
+        <translation>%1 % respecto a %2, ±%3 %</translation>
+    </message>
+    <message>
+        <source>Warmed up</source>
+        <translation>Ya calentado</translation>
+    </message>
+    <message>
+        <source>Block on dry, level ground</source>
+        <translation>Bloque en suelo seco y nivelado</translation>
+    </message>
+    <message>
+        <source>Other gauges away</source>
+        <translation>Otros densímetros lejos</translation>
+    </message>
+    <message>
+        <source>Walls and vehicles away</source>
+        <translation>Muros y vehículos lejos</translation>
+    </message>
+    <message>
+        <source>%1 needed</source>
+        <translation>Requiere %1</translation>
+    </message>
+    <message>
+        <source>Gauge seated firmly, right way round on it</source>
+        <translation>Densímetro bien asentado, en el sentido correcto</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Visto</translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation>Aún no</translation>
+    </message>
+    <message>
+        <source>all four seen</source>
+        <translation>los cuatro vistos</translation>
+    </message>
+    <message>
+        <source>%1 of 4 seen</source>
+        <translation>%1 de 4 vistos</translation>
+    </message>
+    <message>
+        <source>Seal: %1 things not seen yet</source>
+        <translation>Sellar: %1 puntos aún sin ver</translation>
+    </message>
+    <message>
+        <source>Counts of the log: change</source>
+        <translation>Conteos de la bitácora: cambiar</translation>
+    </message>
+    <message>
+        <source>Type counts of the log</source>
+        <translation>Escribir conteos de la bitácora</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>1. Look again</source>
+        <translation>1. Mirar de nuevo</translation>
+    </message>
+    <message>
+        <source>Block dry and level, gauge seated, right way round</source>
+        <translation>Bloque seco y nivelado, densímetro asentado, en el sentido correcto</translation>
+    </message>
+    <message>
+        <source>2. Other gauges, walls, vehicles</source>
+        <translation>2. Otros densímetros, muros, vehículos</translation>
+    </message>
+    <message>
+        <source>Farther off than the rule asks</source>
+        <translation>Más lejos de lo que pide la regla</translation>
+    </message>
+    <message>
+        <source>3. Repeat the set</source>
+        <translation>3. Repetir la serie</translation>
+    </message>
+    <message>
+        <source>%1 refused today</source>
+        <translation>Rechazos hoy: %1</translation>
+    </message>
+    <message>
+        <source>Once; two in a row is a fault</source>
+        <translation>Una vez; dos seguidas son una falla</translation>
+    </message>
+    <message>
+        <source>4. Refused again: stability test</source>
+        <translation>4. Otro rechazo: prueba de estabilidad</translation>
+    </message>
+    <message>
+        <source>Then out of service if that fails</source>
+        <translation>Y fuera de servicio si no la cumple</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>serie %1</translation>
+    </message>
+    <message>
+        <source>Nothing typed yet</source>
+        <translation>Aún no hay nada escrito</translation>
+    </message>
+    <message>
+        <source>%1 of %2 counts typed</source>
+        <translation>%1 de %2 conteos escritos</translation>
+    </message>
+    <message>
+        <source>Type the counts</source>
+        <translation>Escribir los conteos</translation>
+    </message>
+    <message>
+        <source>Change the counts</source>
+        <translation>Cambiar los conteos</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Aceptado</translation>
+    </message>
+    <message>
+        <source>Take a second set</source>
+        <translation>Tomar una segunda serie</translation>
+    </message>
+    <message>
+        <source>Not accepted</source>
+        <translation>No aceptado</translation>
+    </message>
+    <message>
+        <source>Cannot be judged</source>
+        <translation>No se puede evaluar</translation>
+    </message>
+    <message>
+        <source>Accepted today at %1</source>
+        <translation>Aceptado hoy a las %1</translation>
+    </message>
+    <message>
+        <source>Not accepted today at %1</source>
+        <translation>No aceptado hoy a las %1</translation>
+    </message>
+    <message>
+        <source>%1 % from %2</source>
+        <translation>%1 % respecto a %2</translation>
+    </message>
+    <message>
+        <source>Seal the standard counts</source>
+        <translation>Sellar los conteos estándar</translation>
+    </message>
+    <message>
+        <source>Seal, used with a reason</source>
+        <translation>Sellar, uso con motivo</translation>
+    </message>
+    <message>
+        <source>Seal the refused set</source>
+        <translation>Sellar la serie rechazada</translation>
+    </message>
+    <message>
+        <source>Seal: the book has no gauge yet</source>
+        <translation>Sellar: la libreta aún no tiene densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: choose the gauge</source>
+        <translation>Sellar: elegir el densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: type %1 counts of each</source>
+        <translation>Sellar: escriba %1 conteos de cada uno</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::TestSheet</name>
+    <message>
+        <source>No field book is open.</source>
+        <translation>No hay libreta de campo abierta.</translation>
+    </message>
+    <message>
+        <source>This drawn site is not in the book.</source>
+        <translation>Este sitio sorteado no está en la libreta.</translation>
+    </message>
+    <message>
+        <source>The test to be retested is not in the book.</source>
+        <translation>El ensayo por reensayar no está en la libreta.</translation>
+    </message>
+    <message>
+        <source>Seal: place first</source>
+        <translation>Sellar: primero el lugar</translation>
+    </message>
+    <message>
+        <source>Seal: settle the hazards first</source>
+        <translation>Sellar: primero resolver los peligros</translation>
+    </message>
+    <message>
+        <source>Seal: seat the gauge first</source>
+        <translation>Sellar: asentar antes el densímetro</translation>
+    </message>
+    <message>
+        <source>Seal: count first</source>
+        <translation>Sellar: contar antes</translation>
+    </message>
+    <message>
+        <source>Seal: the sample first</source>
+        <translation>Sellar: primero la muestra</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Libre</translation>
+    </message>
+    <message>
+        <source>Seat</source>
+        <translation>Asiento</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Conteo</translation>
+    </message>
+    <message>
+        <source>Dig</source>
+        <translation>Muestra</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Test %1</source>
+        <translation>Ensayo %1</translation>
+    </message>
+    <message>
+        <source>Lot %1, lift %2</source>
+        <translation>Lote %1, capa %2</translation>
+    </message>
+    <message>
+        <source>%1 is sealed</source>
+        <translation>%1: sellado</translation>
+    </message>
+    <message>
+        <source>Amending: %1</source>
+        <translation>Enmienda: %1</translation>
+    </message>
+    <message>
+        <source>Void: %1</source>
+        <translation>Anulado: %1</translation>
+    </message>
+    <message>
+        <source>Amend: %1</source>
+        <translation>Enmendar: %1</translation>
+    </message>
+    <message>
+        <source>What was sealed stays in the book beside the new record, with your reason. The verdict is made again.</source>
+        <translation>Lo sellado queda en la libreta junto al nuevo registro, con su motivo. El veredicto se hace de nuevo.</translation>
+    </message>
+    <message>
+        <source>Amend it</source>
+        <translation>Enmendarlo</translation>
+    </message>
+    <message>
+        <source>Void test %1</source>
+        <translation>Anular el ensayo %1</translation>
+    </message>
+    <message>
+        <source>The test stays in the book as void, with your reason. Its number is not used again, and it decides nothing.</source>
+        <translation>El ensayo queda en la libreta como anulado, con su motivo. Su número no se reutiliza y no decide nada.</translation>
+    </message>
+    <message>
+        <source>Void the test</source>
+        <translation>Anular el ensayo</translation>
+    </message>
+    <message>
+        <source>Say why. The reason is sealed with it.</source>
+        <translation>Indique por qué. El motivo se sella con él.</translation>
     </message>
 </context>
 <context>
@@ -4976,12 +4907,137 @@
         <source>Seal the verdict</source>
         <translation>Sellar el veredicto</translation>
     </message>
-</context>
-<context>
-    <name>view::CountStep</name>
     <message>
-        <source>The minimum is over</source>
-        <translation type="unfinished">El mínimo ya pasó</translation>
+        <source>Seal: the verdict is refused</source>
+        <translation>Sellar: el veredicto se rechaza</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>Cumple</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translation>No cumple</translation>
+    </message>
+    <message>
+        <source>Information only</source>
+        <translation>Solo informativo</translation>
+    </message>
+    <message>
+        <source>Provisional</source>
+        <translation>Provisional</translation>
+    </message>
+    <message>
+        <source>Maximum corrected for %1 % coarse particles</source>
+        <translation>Máximo corregido por %1 % de partículas gruesas</translation>
+    </message>
+    <message>
+        <source>%1 % coarse particles, no correction</source>
+        <translation>%1 % de partículas gruesas, sin corrección</translation>
+    </message>
+    <message>
+        <source>%1 needed</source>
+        <translation>Requiere %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>optimum %1</source>
+        <translation>óptimo %1</translation>
+    </message>
+    <message>
+        <source>Fill the hole</source>
+        <translation>Rellenar el hoyo</translation>
+    </message>
+    <message>
+        <source>With the same material, tamped</source>
+        <translation>Con el mismo material, apisonado</translation>
+    </message>
+    <message>
+        <source>Nothing: retest %1 passed</source>
+        <translation>Nada: el reensayo %1 cumple</translation>
+    </message>
+    <message>
+        <source>This failure is closed and stays in the book</source>
+        <translation>Esta falla está cerrada y queda en la libreta</translation>
+    </message>
+    <message>
+        <source>Retest %1, same place and lift</source>
+        <translation>Reensayo %1, mismo lugar y capa</translation>
+    </message>
+    <message>
+        <source>Retest, same place and lift</source>
+        <translation>Reensayo, mismo lugar y capa</translation>
+    </message>
+    <message>
+        <source>The lift stays open until it passes</source>
+        <translation>La capa sigue abierta hasta que cumpla</translation>
+    </message>
+    <message>
+        <source>Weigh the sample</source>
+        <translation>Pesar la muestra</translation>
+    </message>
+    <message>
+        <source>Bring the moisture</source>
+        <translation>Traer la humedad</translation>
+    </message>
+    <message>
+        <source>Then open this test again and seal its final verdict</source>
+        <translation>Luego abrir de nuevo este ensayo y sellar su veredicto final</translation>
+    </message>
+    <message>
+        <source>Test again where the rules can be kept</source>
+        <translation>Ensayar de nuevo donde se puedan cumplir las reglas</translation>
+    </message>
+    <message>
+        <source>A check was overridden: this test decides nothing</source>
+        <translation>Una comprobación se omitió por excepción: este ensayo no decide nada</translation>
+    </message>
+    <message>
+        <source>Dry it back, then roll again</source>
+        <translation>Secar y volver a pasar el rodillo</translation>
+    </message>
+    <message>
+        <source>%1 points above the wet limit of %2 %</source>
+        <translation>%1 puntos sobre el límite húmedo de %2 %</translation>
+    </message>
+    <message>
+        <source>Add water and mix, then roll again</source>
+        <translation>Agregar agua, mezclar y volver a pasar el rodillo</translation>
+    </message>
+    <message>
+        <source>%1 points below the dry limit of %2 %</source>
+        <translation>%1 puntos bajo el límite seco de %2 %</translation>
+    </message>
+    <message>
+        <source>Roll again</source>
+        <translation>Volver a pasar el rodillo</translation>
+    </message>
+    <message>
+        <source>%1 points below the %2 % needed</source>
+        <translation>%1 puntos bajo el %2 % requerido</translation>
+    </message>
+    <message>
+        <source>Ask the engineer</source>
+        <translation>Consultar al ingeniero</translation>
+    </message>
+    <message>
+        <source>%1 points above the greatest allowed %2 %</source>
+        <translation>%1 puntos sobre el máximo permitido de %2 %</translation>
+    </message>
+    <message>
+        <source>No drawn site is owed any more</source>
+        <translation>Ya no hay sitios sorteados pendientes</translation>
+    </message>
+    <message>
+        <source>Go to site %1</source>
+        <translation>Ir al sitio %1</translation>
+    </message>
+    <message>
+        <source>%1 ft %2, %3</source>
+        <translation>%1 ft %2, %3</translation>
     </message>
 </context>
 </TS>

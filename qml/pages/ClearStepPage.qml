@@ -12,25 +12,24 @@ Column {
 
     objectName: "clearStep"
 
-    Item {
+    Flow {
         width: parent.width
-        height: 44
+        spacing: Theme.gap3
+        topPadding: Theme.gap2
+        bottomPadding: Theme.gap2
         Text {
             id: summary
             objectName: "clearSummary"
-            anchors.verticalCenter: parent.verticalCenter
             text: root.step ? root.step.summary : ""
             color: Theme.ink
             font.pixelSize: Theme.sizeMeasured
             font.weight: Theme.strong
             textFormat: Text.PlainText
         }
-        Caption {
-            anchors.left: summary.right
-            anchors.leftMargin: Theme.gap3
-            anchors.right: parent.right
-            anchors.baseline: summary.baseline
-            horizontalAlignment: Text.AlignRight
+        Body {
+            width: implicitWidth > parent.width ? parent.width : implicitWidth
+            topPadding: Theme.gap1
+            color: Theme.ink2
             text: root.step ? root.step.rules : ""
         }
     }

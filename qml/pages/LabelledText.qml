@@ -13,8 +13,9 @@ Column {
     Accessible.role: Accessible.StaticText
     Accessible.name: label + " " + text
 
-    Caption {
+    Body {
         width: root.width
+        color: Theme.ink2
         text: root.label
         Accessible.ignored: true
     }
@@ -25,7 +26,7 @@ Column {
         font.pixelSize: Theme.sizeRow
         font.weight: Theme.strong
         textFormat: Text.PlainText
-        elide: Text.ElideRight
+        wrapMode: Text.WordWrap
         Accessible.ignored: true
     }
 }

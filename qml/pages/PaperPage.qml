@@ -97,7 +97,7 @@ FocusScope {
             ChoiceBar {
                 objectName: "paperFormat"
                 width: (parent.width - Theme.gap2) / 2
-                words: paper.formatWords
+                words: paper.formatWords // qmllint disable type
                 chosen: paper.formatIndex
                 name: qsTr("Paper")
                 onPicked: index => paper.pickFormat(index)
@@ -114,7 +114,10 @@ FocusScope {
             width: parent.width
             visible: paper.pageCount > 0
             text: qsTr("Save as PDF")
-            onClicked: pick.open()
+            onClicked: {
+                pick.currentFile = pick.currentFolder + "/" + paper.fileName;
+                pick.open();
+            }
         }
     }
     FilePick {
@@ -122,7 +125,6 @@ FocusScope {
         objectName: "paperPick"
         title: qsTr("Save as PDF")
         saves: true
-        suggestion: paper.fileName
         endings: ["*.pdf"]
         onPicked: file => paper.save(file)
     }

@@ -16,7 +16,7 @@ Column {
 
     Item {
         width: parent.width
-        height: scatter.height + Theme.gap1 + note.height
+        height: note.y + note.height
         visible: root.step !== null && !root.step.byTape && !root.step.isSealed
 
         FixScatter {
@@ -31,11 +31,13 @@ Column {
             Accessible.name: qsTr("Fixes round their mean, north up")
         }
         Column {
+            id: fixWords
             anchors.left: scatter.right
             anchors.leftMargin: Theme.gap4
             anchors.right: parent.right
             spacing: Theme.gap2
             Figure {
+                width: parent.width
                 objectName: "accuracy"
                 label: root.step ? root.step.accuracyLabel : ""
                 figure: root.step && root.step.accuracy !== "" ? root.step.accuracy : "–"
@@ -56,8 +58,7 @@ Column {
         }
         Caption {
             id: note
-            anchors.top: scatter.bottom
-            anchors.topMargin: Theme.gap1
+            y: (fixWords.implicitHeight > scatter.height ? fixWords.implicitHeight : scatter.height) + Theme.gap1
             width: parent.width
             text: root.step ? root.step.scatterNote : ""
         }
@@ -78,8 +79,11 @@ Column {
         width: parent.width
     }
     Item {
+        id: where
+        // Large text: the offset stands below the station.
+        readonly property bool below: stationFigure.implicitWidth + offsetFigure.implicitWidth + Theme.gap4 > width
         width: parent.width
-        height: stationFigure.implicitHeight
+        height: stationFigure.implicitHeight + (below ? offsetFigure.implicitHeight + Theme.gap2 : 0)
         Figure {
             id: stationFigure
             objectName: "station"
@@ -87,9 +91,12 @@ Column {
             figure: root.step ? root.step.station : ""
         }
         Figure {
+            id: offsetFigure
             objectName: "offset"
-            anchors.right: parent.right
-            toTheRight: true
+            x: where.below ? 0 : parent.width - implicitWidth
+            y: where.below ? stationFigure.implicitHeight + Theme.gap2 : 0
+            width: implicitWidth
+            toTheRight: !where.below
             label: qsTr("Offset")
             figure: root.step ? root.step.offset : ""
             unit: root.step ? root.step.offsetUnit : ""
@@ -116,6 +123,7 @@ Column {
         }
     }
     Row {
+        width: parent.width
         spacing: Theme.gap3
         visible: root.step !== null && root.step.siteText !== ""
         StateSymbol {
@@ -125,15 +133,16 @@ Column {
         }
         Body {
             objectName: "siteText"
+            width: parent.width - 24 - Theme.gap3
             text: root.step ? root.step.siteText : ""
         }
     }
     Hair {
         width: parent.width
     }
-    Item {
+    Flow {
         width: parent.width
-        height: Theme.lineMeasured
+        spacing: Theme.gap3
         Text {
             id: lotText
             objectName: "lotText"
@@ -143,12 +152,9 @@ Column {
             font.weight: Theme.strong
             textFormat: Text.PlainText
         }
-        Caption {
-            anchors.left: lotText.right
-            anchors.leftMargin: Theme.gap2
-            anchors.right: parent.right
-            anchors.baseline: lotText.baseline
-            horizontalAlignment: Text.AlignRight
+        Body {
+            width: implicitWidth > parent.width ? parent.width : implicitWidth
+            color: Theme.ink2
             text: root.step ? root.step.sublotText : ""
         }
     }
@@ -187,15 +193,14 @@ Column {
         name: qsTr("Lift")
         onPicked: index => root.step.pickLift(index)
     }
-    Item {
+    Flow {
         width: parent.width
-        height: Theme.lineMeasured
+        spacing: Theme.gap4
         Caption {
             text: root.step ? root.step.gridLabel : ""
         }
         Body {
             objectName: "grid"
-            anchors.right: parent.right
             text: root.step ? root.step.grid : ""
             wrapMode: Text.NoWrap
         }

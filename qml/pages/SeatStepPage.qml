@@ -59,7 +59,7 @@ Column {
         Pressable {
             objectName: "typeHole"
             width: parent.width
-            height: Theme.fieldHeight
+            height: Theme.fieldHeight * Theme.textScale
             enabled: root.open
             groundRadius: 0
             text: qsTr("Hole depth")
@@ -67,7 +67,11 @@ Column {
             onClicked: root.step.typeHole()
             contentItem: Item { // qmllint disable deferred-property-id
                 Text {
+                    anchors.left: parent.left
+                    anchors.right: holeFigure.left
+                    anchors.rightMargin: Theme.gap2
                     anchors.verticalCenter: parent.verticalCenter
+                    wrapMode: Text.WordWrap
                     text: qsTr("Hole depth")
                     color: Theme.ink
                     font.pixelSize: Theme.sizeRow
@@ -75,6 +79,7 @@ Column {
                     textFormat: Text.PlainText
                 }
                 Figure {
+                    id: holeFigure
                     anchors.right: chevron.left
                     anchors.rightMargin: Theme.gap2
                     anchors.verticalCenter: parent.verticalCenter

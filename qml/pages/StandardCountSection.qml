@@ -18,8 +18,12 @@ Column {
         width: parent.width
     }
     Item {
+        id: top
+        // Large text: the deviation stands below the figure.
+        readonly property real beside: width - name.implicitWidth - Theme.gap3
+        readonly property bool below: beside < 110 * Theme.textScale
         width: parent.width
-        height: name.implicitHeight > side.implicitHeight ? name.implicitHeight : side.implicitHeight
+        height: below ? name.implicitHeight + side.implicitHeight : name.implicitHeight > side.implicitHeight ? name.implicitHeight : side.implicitHeight
         Row {
             id: name
             spacing: Theme.gap2
@@ -44,9 +48,9 @@ Column {
         Body {
             id: side
             anchors.right: parent.right
-            anchors.bottom: name.bottom
-            width: parent.width - name.implicitWidth - Theme.gap3
-            horizontalAlignment: Text.AlignRight
+            anchors.bottom: parent.bottom
+            width: top.below ? top.width : top.beside
+            horizontalAlignment: top.below ? Text.AlignLeft : Text.AlignRight
             color: Theme.ink2
             text: root.text
         }

@@ -26,6 +26,7 @@ KitSheet {
         word: counts.word
         symbolSize: 28
         wordSize: Theme.sizeMeasured
+        limit: parent.width
     }
     ChoiceBar {
         objectName: "countsGauge"

@@ -59,6 +59,7 @@ Column {
         visible: root.known
 
         Figure {
+            width: parent.width
             objectName: "compaction"
             label: qsTr("Percent compaction")
             figure: root.step ? root.step.compaction : ""
@@ -107,10 +108,11 @@ Column {
         Hair {
             width: parent.width
         }
-        Row {
+        Flow {
             width: parent.width
+            readonly property real third: width / 3
             Figure {
-                width: parent.width / 3
+                width: implicitWidth + Theme.gap2 > parent.third ? implicitWidth + Theme.gap5 : parent.third
                 objectName: "wet"
                 label: qsTr("Wet %1").arg(root.step ? root.step.densityUnit : "")
                 figure: root.step ? root.step.wet : ""
@@ -118,7 +120,7 @@ Column {
                 figureWeight: Theme.strong
             }
             Figure {
-                width: parent.width / 3
+                width: implicitWidth + Theme.gap2 > parent.third ? implicitWidth + Theme.gap5 : parent.third
                 objectName: "dry"
                 label: qsTr("Dry %1").arg(root.step ? root.step.densityUnit : "")
                 figure: root.step ? root.step.dry : ""
@@ -126,7 +128,7 @@ Column {
                 figureWeight: Theme.strong
             }
             Figure {
-                width: parent.width / 3
+                width: implicitWidth + Theme.gap2 > parent.third ? implicitWidth + Theme.gap5 : parent.third
                 objectName: "maximum"
                 label: qsTr("Max. %1").arg(root.step ? root.step.densityUnit : "")
                 figure: root.step ? root.step.maximum : ""

@@ -18,13 +18,18 @@ Item {
 
     objectName: "figure"
     implicitWidth: labelText.implicitWidth > line.implicitWidth ? labelText.implicitWidth : line.implicitWidth
-    implicitHeight: (label === "" ? 0 : Theme.lineBody) + figureSize
+    // A spread that does not fit beside a huge figure stands below it.
+    readonly property bool below: huge && uncertainty !== "" && width > 0 && beside > width
+    readonly property real beside: figureText.implicitWidth + (unit === "" ? 0 : unitText.implicitWidth + Theme.gap1) + uncertaintyText.implicitWidth + Theme.gap4
+    implicitHeight: (label === "" ? 0 : labelText.lineCount * Theme.lineBody) + figureSize + (below ? uncertaintyText.implicitHeight : 0)
     Accessible.role: Accessible.StaticText
     Accessible.name: label + " " + figure + " " + unit + " " + uncertainty
 
-    Caption {
+    Body {
         id: labelText
         visible: text !== ""
+        width: root.width > 0 && implicitWidth > root.width ? root.width : implicitWidth
+        color: Theme.ink2
         anchors.right: root.toTheRight ? parent.right : undefined
         text: root.label
         Accessible.ignored: true
@@ -32,11 +37,12 @@ Item {
     Item {
         id: line
         implicitWidth: figureText.implicitWidth + (root.unit === "" ? 0 : unitText.implicitWidth + Theme.gap1)
-            + (root.uncertainty === "" ? 0 : uncertaintyText.implicitWidth + uncertaintyText.anchors.leftMargin)
+            + (root.uncertainty === "" || root.below ? 0 : uncertaintyText.implicitWidth + uncertaintyText.anchors.leftMargin)
         width: implicitWidth
         height: root.figureSize
         anchors.right: root.toTheRight ? parent.right : undefined
         anchors.bottom: parent.bottom
+        anchors.bottomMargin: root.below ? uncertaintyText.implicitHeight : 0
         Text {
             id: figureText
             objectName: "figureText"
@@ -62,6 +68,7 @@ Item {
         }
         Text {
             id: uncertaintyText
+            visible: !root.below
             anchors.left: root.unit === "" ? figureText.right : unitText.right
             anchors.leftMargin: root.huge ? Theme.gap4 : Theme.gap2
             anchors.baseline: figureText.baseline
@@ -72,5 +79,15 @@ Item {
             textFormat: Text.PlainText
             Accessible.ignored: true
         }
+    }
+    Text {
+        visible: root.below
+        anchors.bottom: parent.bottom
+        text: root.uncertainty
+        color: Theme.ink
+        font.pixelSize: root.uncertaintySize
+        font.weight: Theme.body
+        textFormat: Text.PlainText
+        Accessible.ignored: true
     }
 }

@@ -7,12 +7,10 @@ FileDialog {
 
     property list<string> endings
     property bool saves: false
-    property string suggestion: ""
     signal picked(url file)
 
     objectName: "filePick"
     fileMode: root.saves ? FileDialog.SaveFile : FileDialog.OpenFile
-    currentFile: root.saves && root.suggestion !== "" ? root.currentFolder + "/" + root.suggestion : ""
     nameFilters: [qsTr("Files that fit (%1)").arg(root.endings.join(" "))] // qmllint disable type
     onAccepted: root.picked(root.selectedFile)
 }

@@ -15,13 +15,17 @@ Item {
     readonly property bool blank: figure === ""
 
     objectName: "countLine_" + label
-    implicitHeight: (blank ? 41 : 32) * Theme.textScale
+    // Large text on a narrow phone: the deviation stands below its line.
+    readonly property bool below: !blank && 148 * Theme.textScale + 70 + deviationText.implicitWidth > width
+    readonly property real lineHeight: (blank ? 41 : 32) * Theme.textScale
+    implicitHeight: lineHeight + (below ? Theme.lineBody : 0)
     Accessible.role: Accessible.StaticText
     Accessible.name: label + " " + figure + " " + deviation
 
     Caption {
         id: labelText
-        anchors.verticalCenter: parent.verticalCenter
+        height: root.lineHeight
+        verticalAlignment: Text.AlignVCenter
         text: root.label
         Accessible.ignored: true
     }
@@ -29,7 +33,8 @@ Item {
         id: figureText
         anchors.right: parent.left
         anchors.rightMargin: -134 * Theme.textScale
-        anchors.verticalCenter: parent.verticalCenter
+        height: root.lineHeight
+        verticalAlignment: Text.AlignVCenter
         text: root.figure
         color: Theme.ink
         font.pixelSize: Theme.sizeMeasured
@@ -49,8 +54,8 @@ Item {
         visible: !root.blank
         anchors.left: parent.left
         anchors.leftMargin: 148 * Theme.textScale
-        anchors.right: deviationText.left
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.right: root.below ? parent.right : deviationText.left
+        anchors.verticalCenter: labelText.verticalCenter
         lowLimit: root.lowLimit
         highLimit: root.highLimit
         value: root.value
@@ -60,7 +65,9 @@ Item {
     Caption {
         id: deviationText
         anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
+        y: root.below ? root.lineHeight : 0
+        height: root.below ? Theme.lineBody : root.lineHeight
+        verticalAlignment: Text.AlignVCenter
         text: root.deviation
         Accessible.ignored: true
     }

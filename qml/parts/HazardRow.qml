@@ -26,7 +26,7 @@ Column {
     Pressable {
         objectName: "hazard_" + root.name
         width: parent.width
-        height: Theme.rowHeight * Theme.textScale
+        height: words.implicitHeight + Theme.gap3 > Theme.rowHeight * Theme.textScale ? words.implicitHeight + Theme.gap3 : Theme.rowHeight * Theme.textScale
         groundRadius: 0
         text: root.name
         Accessible.name: root.name + ", " + root.known + ", " + root.word
@@ -34,26 +34,26 @@ Column {
 
         Item {
             anchors.fill: parent
-            Text {
+            Column {
+                id: words
                 anchors.left: parent.left
                 anchors.right: badge.left
                 anchors.rightMargin: Theme.gap2
                 anchors.verticalCenter: parent.verticalCenter
-                anchors.verticalCenterOffset: -11 * Theme.textScale
-                text: root.name
-                color: Theme.ink
-                font.pixelSize: Theme.sizeRow
-                font.weight: Theme.strong
-                textFormat: Text.PlainText
-                elide: Text.ElideRight
-            }
-            Caption {
-                anchors.left: parent.left
-                anchors.right: badge.left
-                anchors.rightMargin: Theme.gap2
-                anchors.verticalCenter: parent.verticalCenter
-                anchors.verticalCenterOffset: 11 * Theme.textScale
-                text: root.known
+                Text {
+                    width: parent.width
+                    text: root.name
+                    color: Theme.ink
+                    font.pixelSize: Theme.sizeRow
+                    font.weight: Theme.strong
+                    textFormat: Text.PlainText
+                    wrapMode: Text.WordWrap
+                }
+                Body {
+                    width: parent.width
+                    color: Theme.ink2
+                    text: root.known
+                }
             }
             StateBadge {
                 id: badge
@@ -62,6 +62,7 @@ Column {
                 mark: root.mark
                 word: root.word
                 symbolSize: 28
+                limit: parent.width * 0.5
             }
         }
     }

@@ -15,9 +15,18 @@ Column {
 
     objectName: "liftGrid"
 
+    // Stations that would touch each other stand on two lines in turn.
+    readonly property bool staggered: head0.widest + Theme.gap2 > cellWidth
+
+    WordMeasure {
+        id: head0
+        words: root.columns // qmllint disable type
+        pixelSize: Theme.sizeUnit
+        weight: Theme.body
+    }
     Item {
         width: parent.width
-        height: Theme.sectionHeight * Theme.textScale
+        height: Theme.sectionHeight * Theme.textScale + (root.staggered ? Theme.lineBody : 0)
         Caption {
             anchors.verticalCenter: parent.verticalCenter
             text: qsTr("Lift")
@@ -29,11 +38,14 @@ Column {
                 model: root.columns
                 delegate: Item {
                     id: head
+                    required property int index
                     required property string modelData
+                    readonly property real shift: !root.staggered ? 0 : index % 2 === 0 ? -Theme.lineBody / 2 : Theme.lineBody / 2
                     width: root.cellWidth
                     height: parent.height
                     UnitMark {
                         anchors.centerIn: parent
+                        anchors.verticalCenterOffset: head.shift
                         text: head.modelData
                     }
                 }

@@ -23,7 +23,8 @@ Pressable {
     property bool ruled: true
 
     objectName: "listRow"
-    implicitHeight: (dense ? Theme.denseRowHeight : Theme.rowHeight) * Theme.textScale
+    readonly property real least: (dense ? Theme.denseRowHeight : Theme.rowHeight) * Theme.textScale
+    implicitHeight: words.implicitHeight + Theme.gap2 > least ? words.implicitHeight + Theme.gap2 : least
     groundRadius: 0
     ground: chosen ? Theme.well : "transparent"
     Accessible.role: Accessible.ListItem
@@ -51,41 +52,39 @@ Pressable {
             width: 24
             height: 24
         }
-        Item {
+        Column {
             id: words
             anchors.left: parent.left
             anchors.leftMargin: root.symbolColumn ? Theme.iconColumn : 0
             anchors.right: root.hasBearing ? arrow.left : side.left
             anchors.rightMargin: Theme.gap2
-            height: parent.height
-            Text {
-                id: leadText
-                anchors.left: parent.left
-                anchors.verticalCenter: parent.verticalCenter
-                anchors.verticalCenterOffset: root.second === "" ? 0 : -11 * Theme.textScale
-                text: root.lead
-                color: Theme.ink
-                font.pixelSize: Theme.sizeRow
-                font.weight: Theme.strong
-                textFormat: Text.PlainText
+            anchors.verticalCenter: parent.verticalCenter
+            // The title follows the number, or stands below it where both do not fit beside each other.
+            Flow {
+                width: parent.width
+                Text {
+                    text: root.lead
+                    visible: text !== ""
+                    color: Theme.ink
+                    font.pixelSize: Theme.sizeRow
+                    font.weight: Theme.strong
+                    textFormat: Text.PlainText
+                }
+                Text {
+                    visible: text !== ""
+                    width: implicitWidth > words.width ? words.width : implicitWidth
+                    text: root.title
+                    color: Theme.ink
+                    font.pixelSize: Theme.sizeRow
+                    font.weight: Theme.body
+                    textFormat: Text.PlainText
+                    wrapMode: Text.WordWrap
+                }
             }
-            Text {
-                anchors.left: leadText.right
-                anchors.right: parent.right
-                anchors.baseline: leadText.baseline
-                text: root.title
-                color: Theme.ink
-                font.pixelSize: Theme.sizeRow
-                font.weight: Theme.body
-                textFormat: Text.PlainText
-                elide: Text.ElideRight
-            }
-            Caption {
+            Body {
                 visible: root.second !== ""
-                anchors.left: parent.left
-                anchors.right: parent.right
-                anchors.verticalCenter: parent.verticalCenter
-                anchors.verticalCenterOffset: 11 * Theme.textScale
+                width: parent.width
+                color: Theme.ink2
                 text: root.second
             }
         }

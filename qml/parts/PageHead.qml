@@ -15,7 +15,10 @@ Item {
     signal linkActivated
 
     objectName: "pageHead"
-    implicitHeight: subtitle === "" ? 56 : 66 * Theme.textScale
+    readonly property real words: titleText.implicitHeight + (subtitle === "" ? Theme.gap2 : subtitleText.implicitHeight + 2 * Theme.gap1)
+    readonly property real least: subtitle === "" ? 56 : 66 * Theme.textScale
+    readonly property real most: words > side.implicitHeight ? words : side.implicitHeight
+    implicitHeight: most > least ? most : least
 
     Pressable {
         id: backTarget
@@ -49,12 +52,14 @@ Item {
         font.pixelSize: Theme.sizeTitle
         font.weight: Theme.strong
         textFormat: Text.PlainText
-        elide: Text.ElideRight
+        wrapMode: Text.WordWrap
         Accessible.role: Accessible.Heading
         Accessible.name: text
     }
-    Caption {
+    Body {
+        id: subtitleText
         visible: root.subtitle !== ""
+        color: Theme.ink2
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.top: titleText.bottom
@@ -63,17 +68,25 @@ Item {
     }
     Column {
         id: side
+        // The title has the right of way; the context wraps in what is left.
+        readonly property real room: root.width - titleText.anchors.leftMargin - Theme.gap3 - (titleText.implicitWidth < root.width * 0.55 ? titleText.implicitWidth : root.width * 0.55)
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
         spacing: Theme.gap1
-        Caption {
+        Body {
             anchors.right: parent.right
+            width: implicitWidth > side.room ? side.room : implicitWidth
+            horizontalAlignment: Text.AlignRight
             visible: text !== ""
+            color: Theme.ink2
             text: root.context
         }
-        Caption {
+        Body {
             anchors.right: parent.right
+            width: implicitWidth > side.room ? side.room : implicitWidth
+            horizontalAlignment: Text.AlignRight
             visible: text !== ""
+            color: Theme.ink2
             text: root.context2
         }
         LinkRow {

@@ -8,7 +8,8 @@ Pressable {
     property bool compact: false
 
     objectName: "primaryButton"
-    implicitHeight: compact ? 64 : 68
+    readonly property real least: compact ? 64 : 68
+    implicitHeight: implicitContentHeight + Theme.gap4 > least ? implicitContentHeight + Theme.gap4 : least
     ground: Theme.act
     edgeWidth: Theme.actEdge
     pressedGround: Theme.well
@@ -23,6 +24,6 @@ Pressable {
         textFormat: Text.PlainText
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
-        elide: Text.ElideRight
+        wrapMode: Text.WordWrap
     }
 }

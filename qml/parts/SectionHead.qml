@@ -10,8 +10,8 @@ Item {
     property bool ruled: true
 
     objectName: "sectionHead"
-    implicitHeight: titleText.implicitHeight + Theme.gap3 > Theme.sectionHeight * Theme.textScale ? titleText.implicitHeight + Theme.gap3
-        : Theme.sectionHeight * Theme.textScale
+    readonly property real words: titleText.implicitHeight > countText.implicitHeight ? titleText.implicitHeight : countText.implicitHeight
+    implicitHeight: words + Theme.gap3 > Theme.sectionHeight * Theme.textScale ? words + Theme.gap3 : Theme.sectionHeight * Theme.textScale
 
     Rule {
         visible: root.ruled
@@ -33,8 +33,11 @@ Item {
         Accessible.role: Accessible.Heading
         Accessible.name: text
     }
-    Caption {
+    Body {
         id: countText
+        width: implicitWidth > parent.width / 2 ? parent.width / 2 : implicitWidth
+        horizontalAlignment: Text.AlignRight
+        color: Theme.ink2
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2

@@ -10,6 +10,8 @@ Row {
     property int glyph: Glyph.None
     property real symbolSize: 22
     property real wordSize: Theme.sizeRow
+    property real limit: 0 // the word wraps where symbol and word would be wider; 0 for never
+    readonly property real room: limit - symbolSize - spacing
 
     objectName: "stateBadge"
     spacing: Theme.gap2
@@ -36,6 +38,8 @@ Row {
     }
     Text {
         anchors.verticalCenter: parent.verticalCenter
+        width: root.limit > 0 && implicitWidth > root.room ? root.room : implicitWidth
+        wrapMode: Text.WordWrap
         text: root.word
         color: stateInk.color
         font.pixelSize: root.wordSize

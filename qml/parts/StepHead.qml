@@ -62,6 +62,8 @@ Row {
                 }
                 Text {
                     visible: Theme.textScale < 1.25 || cell.isNow
+                    // The last words stay inside the window when the text is large.
+                    x: cell.x + implicitWidth > root.width ? root.width - cell.x - implicitWidth : 0
                     y: 29
                     text: cell.word
                     color: cell.isNow ? Theme.ink : Theme.ink2

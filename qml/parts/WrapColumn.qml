@@ -32,7 +32,10 @@ Column {
 
             objectName: "row" + index
             width: root.width
-            readonly property real content: words.implicitHeight > side.implicitHeight ? words.implicitHeight : side.implicitHeight
+            // A long figure stands below its words instead of pressing them.
+            readonly property bool below: figureLine.implicitWidth > width * 0.55
+            readonly property real content: below ? words.implicitHeight + side.implicitHeight
+                : words.implicitHeight > side.implicitHeight ? words.implicitHeight : side.implicitHeight
             height: content + Theme.gap3 > Theme.rowHeight ? content + Theme.gap3 : Theme.rowHeight
             enabled: root.open
             groundRadius: 0
@@ -54,9 +57,10 @@ Column {
                     id: words
                     anchors.left: parent.left
                     anchors.leftMargin: symbol.visible || root.symbolColumn ? Theme.iconColumn : 0
-                    anchors.right: side.left
-                    anchors.rightMargin: Theme.gap2
+                    anchors.right: line.below ? parent.right : side.left
+                    anchors.rightMargin: line.below ? 0 : Theme.gap2
                     anchors.verticalCenter: parent.verticalCenter
+                    anchors.verticalCenterOffset: line.below ? -side.implicitHeight / 2 : 0
                     Text {
                         width: parent.width
                         text: line.title
@@ -83,7 +87,9 @@ Column {
                     anchors.right: sign.visible ? sign.left : parent.right
                     anchors.rightMargin: sign.visible ? Theme.gap2 : 0
                     anchors.verticalCenter: parent.verticalCenter
+                    anchors.verticalCenterOffset: line.below ? words.implicitHeight / 2 : 0
                     Row {
+                        id: figureLine
                         anchors.right: parent.right
                         visible: line.figure !== ""
                         spacing: Theme.gap1
@@ -91,7 +97,7 @@ Column {
                             id: figureText
                             text: line.figure
                             color: Theme.ink
-                            font.pixelSize: Theme.sizeMeasured
+                            font.pixelSize: line.figure.length > 6 ? Theme.sizeRow : Theme.sizeMeasured
                             font.weight: Theme.strong
                             textFormat: Text.PlainText
                         }
@@ -104,7 +110,8 @@ Column {
                     Text {
                         anchors.right: parent.right
                         visible: line.word !== ""
-                        width: implicitWidth > line.width * 0.45 ? line.width * 0.45 : implicitWidth
+                        width: implicitWidth > most ? most : implicitWidth
+                        readonly property real most: line.below ? line.width : line.width * 0.45
                         horizontalAlignment: Text.AlignRight
                         text: line.word
                         color: wordInk.color

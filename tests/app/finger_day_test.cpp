@@ -52,7 +52,7 @@ class FingerDayTest : public QObject {
         auto store = book::Store::open(path.toStdString(), book::OpenMode::ReadOnly, *key);
         if (!store)
             return {QString::fromStdString(store.error().what)};
-        const auto tests = store->tests({});
+        const auto tests = book::StateQuery(*store).tests({});
         for (const auto& test : *tests)
             if (QString::fromStdString(test.number).left(2).toInt() > 26)
                 lines << QStringLiteral("%1 %2 %3").arg(QString::fromStdString(test.number)).arg(int(test.state)).arg(QString::fromStdString(test.compactionPct));

@@ -55,7 +55,7 @@ private slots:
         QTest::newRow("place unknown") << QStringList{QStringLiteral("--place"), QStringLiteral("home")};
         QTest::newRow("time unreadable") << QStringList{QStringLiteral("--at"), QStringLiteral("noon")};
         QTest::newRow("replay missing") << QStringList{QStringLiteral("--replay"), QStringLiteral("/nowhere/log.nmea")};
-        QTest::newRow("stray word") << QStringList{QStringLiteral("a.fieldbook")};
+        QTest::newRow("two books") << QStringList{QStringLiteral("a.fieldbook"), QStringLiteral("b.fieldbook")};
         QTest::newRow("option unknown") << QStringList{QStringLiteral("--colour")};
     }
 
