@@ -103,7 +103,7 @@ void DayView::refresh()
     const auto& job = m_session->job();
     m_hasJob = !job.id.empty();
     m_emptyText = m_hasJob ? QString() : tr("This field book holds no job yet. Make one with groundbook, or open a book with --book.");
-    m_title = localText(m_session->now().toUTC().toString(Qt::ISODateWithMs).toStdString(), m_session->offsetMinutes(), "dddd, MMMM d");
+    m_title = localText(m_session->now().toUTC().toString(Qt::ISODateWithMs).toStdString(), m_session->offsetMinutes(), tr("dddd, MMMM d"));
     m_place = QString::fromStdString(job.name);
     refreshGauge();
     refreshKitAct();

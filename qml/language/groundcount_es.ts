@@ -835,7 +835,7 @@
     </message>
     <message>
         <source>Offset</source>
-        <translation>Corrección</translation>
+        <translation>Distancia al eje</translation>
     </message>
     <message>
         <source>By tape</source>
@@ -2509,6 +2509,10 @@
     <message>
         <source>amended: seal its verdict again</source>
         <translation>enmendado: sellar de nuevo su dictamen</translation>
+    </message>
+    <message>
+        <source>dddd, MMMM d</source>
+        <translation>dddd, d &apos;de&apos; MMMM</translation>
     </message>
 </context>
 <context>

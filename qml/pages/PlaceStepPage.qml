@@ -37,7 +37,7 @@ Column {
             anchors.right: parent.right
             spacing: Theme.gap2
             Figure {
-                width: parent.width
+                allowed: parent.width
                 objectName: "accuracy"
                 label: root.step ? root.step.accuracyLabel : ""
                 figure: root.step && root.step.accuracy !== "" ? root.step.accuracy : "–"

@@ -59,7 +59,7 @@ Column {
         visible: root.known
 
         Figure {
-            width: parent.width
+            allowed: parent.width
             objectName: "compaction"
             label: qsTr("Percent compaction")
             figure: root.step ? root.step.compaction : ""

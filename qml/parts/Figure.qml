@@ -12,14 +12,14 @@ Item {
     property real figureSize: Theme.sizeDeciding
     property int figureWeight: Theme.deciding
     property bool toTheRight: false
+    property real allowed: 0 // a wider label wraps, a spread that does not fit stands below; 0 for no bound
     readonly property bool huge: figureSize >= Theme.sizeVerdict
     property real unitSize: huge ? Theme.sizeTitle : Theme.sizeUnit
     property real uncertaintySize: huge ? Theme.sizeTitle : Theme.sizeRow
 
     objectName: "figure"
     implicitWidth: labelText.implicitWidth > line.implicitWidth ? labelText.implicitWidth : line.implicitWidth
-    // A spread that does not fit beside a huge figure stands below it.
-    readonly property bool below: huge && uncertainty !== "" && width > 0 && beside > width
+    readonly property bool below: huge && uncertainty !== "" && allowed > 0 && beside > allowed
     readonly property real beside: figureText.implicitWidth + (unit === "" ? 0 : unitText.implicitWidth + Theme.gap1) + uncertaintyText.implicitWidth + Theme.gap4
     implicitHeight: (label === "" ? 0 : labelText.lineCount * Theme.lineBody) + figureSize + (below ? uncertaintyText.implicitHeight : 0)
     Accessible.role: Accessible.StaticText
@@ -28,9 +28,9 @@ Item {
     Body {
         id: labelText
         visible: text !== ""
-        width: root.width > 0 && implicitWidth > root.width ? root.width : implicitWidth
+        width: root.allowed > 0 && implicitWidth > root.allowed ? root.allowed : implicitWidth
         color: Theme.ink2
-        anchors.right: root.toTheRight ? parent.right : undefined
+        x: root.toTheRight ? root.width - width : 0
         text: root.label
         Accessible.ignored: true
     }
@@ -40,7 +40,7 @@ Item {
             + (root.uncertainty === "" || root.below ? 0 : uncertaintyText.implicitWidth + uncertaintyText.anchors.leftMargin)
         width: implicitWidth
         height: root.figureSize
-        anchors.right: root.toTheRight ? parent.right : undefined
+        x: root.toTheRight ? root.width - width : 0
         anchors.bottom: parent.bottom
         anchors.bottomMargin: root.below ? uncertaintyText.implicitHeight : 0
         Text {

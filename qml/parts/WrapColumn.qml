@@ -33,7 +33,7 @@ Column {
             objectName: "row" + index
             width: root.width
             // A long figure stands below its words instead of pressing them.
-            readonly property bool below: figureLine.implicitWidth > width * 0.55
+            readonly property bool below: figureLine.implicitWidth > width * 0.45
             readonly property real content: below ? words.implicitHeight + side.implicitHeight
                 : words.implicitHeight > side.implicitHeight ? words.implicitHeight : side.implicitHeight
             height: content + Theme.gap3 > Theme.rowHeight ? content + Theme.gap3 : Theme.rowHeight

@@ -89,7 +89,12 @@ private slots:
                 return false;
             bool good = app.touch("typePlace") && app.type({silent ? "5400" : "5450"}) && app.touch("entryChoice/choice_1") && app.type({"5"})
                         && app.touch("purpose/choice_1") && app.touch("seal");
-            for (const char* name : {"act_face_0", "act_people_0", "act_vehicles_0", "act_gauges_0", "seal", "surface/choice_0", "rocks/choice_0", "depth/choice_0", "seal", "startCount"})
+            for (const char* hazard : {"face", "people", "vehicles", "gauges"}) {
+                good = good && app.waitFor(QStringLiteral("hazardRow_%1").arg(hazard));
+                if (good && !app.find(QStringLiteral("hazardRow_%1").arg(hazard))->property("settled").toBool())
+                    good = app.touch(QStringLiteral("act_%1_0").arg(hazard));
+            }
+            for (const char* name : {"seal", "surface/choice_0", "rocks/choice_0", "depth/choice_0", "seal", "startCount"})
                 good = good && app.touch(name);
             app.session().setClock(app.session().now().addSecs(61));
             return good && app.waitFor("enterReading");
