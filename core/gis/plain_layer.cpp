@@ -10,7 +10,6 @@
 namespace groundcount::gis {
 namespace {
 
-constexpr int kUtc = 100;            // OGR's time zone flag
 constexpr std::size_t kDbfText = 254;  // bytes of a dBASE character field
 constexpr std::size_t kDbfName = 10;
 
@@ -52,7 +51,7 @@ CPLStringList optionsOf(PlainFormat format, ShapeKind kind)
     return list;
 }
 
-OGRFieldType typeOf(FieldForm form, PlainFormat format)
+OGRFieldType typeOf(FieldForm form)
 {
     switch (form) {
     case FieldForm::Text:
@@ -62,7 +61,7 @@ OGRFieldType typeOf(FieldForm form, PlainFormat format)
     case FieldForm::Whole:
         return OFTInteger;
     case FieldForm::Instant:
-        return format == PlainFormat::Shapefile ? OFTString : OFTDateTime;  // dBASE knows days only
+        return OFTString;  // dBASE knows days only, and GDAL's own text of a time is another in each format
     }
     return OFTString;
 }
@@ -84,7 +83,7 @@ public:
         const auto shortNames = shapefileNames(m_layer.fields);
         for (std::size_t i = 0; i < m_layer.fields.size(); ++i) {
             const auto& field = m_layer.fields[i];
-            const auto type = typeOf(field.form, m_format);
+            const auto type = typeOf(field.form);
             OGRFieldDefn definition(m_format == PlainFormat::Shapefile ? shortNames[i].c_str() : field.name.c_str(), type);
             if (m_format == PlainFormat::Shapefile && type == OFTString)
                 definition.SetWidth(kDbfText);
@@ -128,10 +127,7 @@ private:
         } else if (const auto* whole = std::get_if<int>(&value)) {
             feature.SetField(column, *whole);
         } else if (const auto* utc = std::get_if<Instant>(&value)) {
-            if (m_format == PlainFormat::Shapefile)
-                feature.SetField(column, instantText(*utc).c_str());
-            else
-                feature.SetField(column, utc->year, utc->month, utc->day, utc->hour, utc->minute, static_cast<float>(utc->second), kUtc);
+            feature.SetField(column, instantText(*utc).c_str());
         } else {
             feature.SetFieldNull(column);
         }

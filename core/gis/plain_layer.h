@@ -18,7 +18,7 @@ struct PlainWritten {
 
 /// Writes one layer. Points of GeoJSON and KML are WGS 84 longitude and latitude, taken from the job's system as PROJ does
 /// without grids; Shapefile and CSV keep the job's system, CSV a point in columns X and Y and other shapes as WKT.
-/// A Shapefile has column names of at most 10 characters (`shapefileNames`), texts of at most 254 bytes and times as text.
+/// Times are text, as in a GeoPackage. A Shapefile has column names of at most 10 characters (`shapefileNames`) and texts of at most 254 bytes.
 /// @param path of the file to be; a Shapefile's parts lie beside it @param crs of the rows
 /// @error Refused: a value that its column cannot hold, stopped by `options.keepOn`. Unavailable: disk or GDAL.
 /// @source RFC 7946, RFC 4180
