@@ -144,7 +144,7 @@ Result<void> makeContainer(GeoPackageStore& store, const Crs& crs)
 
 Result<void> makeLayerTable(GeoPackageStore& store, const Layer& layer, int srsId, const std::string& lastChange)
 {
-    std::string sql = "CREATE TABLE " + sqlName(layer.name) + " (\"fid\" INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, \"geom\" " + geometryType(layer.kind);
+    std::string sql = "CREATE TABLE " + sqlName(layer.name) + " (\"fid\" INTEGER PRIMARY KEY NOT NULL, \"geom\" " + geometryType(layer.kind);
     for (const auto& field : layer.fields)
         sql += ", " + sqlName(field.name) + " " + typeName(field.form) + checkOf(field);
     const std::string srs = std::to_string(srsId);

@@ -70,6 +70,20 @@ Result<GeoPackageStatement> GeoPackageStore::prepare(const std::string& sql)
     return GeoPackageStatement(statement);
 }
 
+Result<std::string> GeoPackageStore::ask(const std::string& sql)
+{
+    std::string first;
+    const auto keep = [](void* into, int, char** values, char**) {
+        auto& text = *static_cast<std::string*>(into);
+        if (text.empty() && values[0])
+            text = values[0];
+        return 0;
+    };
+    if (sqlite3_exec(m_handle.get(), sql.c_str(), keep, &first, nullptr) != SQLITE_OK)
+        return tl::unexpected(said(m_handle.get()));
+    return first;
+}
+
 Result<void> GeoPackageStore::finish()
 {
     if (const auto committed = exec("COMMIT"); !committed)

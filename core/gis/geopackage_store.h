@@ -49,6 +49,8 @@ public:
 
     Result<void> exec(const std::string& sql);
     Result<GeoPackageStatement> prepare(const std::string& sql);
+    /// The first column of the first row as text, "" without one.
+    Result<std::string> ask(const std::string& sql);
     /// Commits and closes; the store is empty after it.
     Result<void> finish();
 

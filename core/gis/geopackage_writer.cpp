@@ -1,6 +1,7 @@
 #include "gis/geopackage_writer.h"
 
 #include "gis/geopackage_schema.h"
+#include "gis/packed_index.h"
 #include "gis/shape_bytes.h"
 
 #include <optional>
@@ -11,8 +12,8 @@ namespace {
 /// One layer's rows on their way into the file.
 class Rows {
 public:
-    Rows(GeoPackageStatement row, GeoPackageStatement index, const Layer& layer, int srsId)
-        : m_row(std::move(row)), m_index(std::move(index)), m_layer(layer), m_srsId(srsId), m_times(layer.fields.size())
+    Rows(GeoPackageStatement row, const Layer& layer, int srsId)
+        : m_row(std::move(row)), m_layer(layer), m_srsId(srsId), m_times(layer.fields.size())
     {
     }
 
@@ -34,9 +35,11 @@ public:
             return done;
         ++m_count.shapes;
         m_bounds.add(bounds);
-        return m_index.with(m_count.rows, bounds.lowEast, bounds.highEast, bounds.lowNorth, bounds.highNorth).run();
+        m_index.add(m_count.rows, bounds);
+        return {};
     }
 
+    PackedIndex& index() { return m_index; }
     const LayerCount& count() const { return m_count; }
     const ShapeBounds& bounds() const { return m_bounds; }
 
@@ -58,12 +61,13 @@ private:
         }
     }
 
-    GeoPackageStatement m_row, m_index;
+    GeoPackageStatement m_row;
     const Layer& m_layer;
     int m_srsId;
     std::vector<std::string> m_times;  // texts must live until the row is written
     LayerCount m_count{m_layer.name, 0, 0};
     ShapeBounds m_bounds;
+    PackedIndex m_index;
 };
 
 std::string insertInto(const Layer& layer)
@@ -101,10 +105,9 @@ Result<LayerCount> GeoPackageWriter::add(const Layer& layer, const ExportOptions
     if (const auto made = makeLayerTable(m_store, layer, m_srsId, m_lastChange); !made)
         return tl::unexpected(made.error());
     auto row = m_store.prepare(insertInto(layer));
-    auto index = m_store.prepare("INSERT INTO " + sqlName("rtree_" + layer.name + "_geom") + " VALUES (?, ?, ?, ?, ?)");
-    if (!row || !index)
-        return tl::unexpected(row ? index.error() : row.error());
-    std::optional<Rows> rows(std::in_place, std::move(*row), std::move(*index), layer, m_srsId);
+    if (!row)
+        return tl::unexpected(row.error());
+    std::optional<Rows> rows(std::in_place, std::move(*row), layer, m_srsId);
     const auto given = layer.each([&](const LayerRow& one) -> Result<void> {
         if (options.keepOn && !options.keepOn(m_written))
             return refused("The export was stopped after " + std::to_string(m_written) + " rows.");
@@ -115,8 +118,9 @@ Result<LayerCount> GeoPackageWriter::add(const Layer& layer, const ExportOptions
             m_remembered.try_emplace(one.id, Place{layer.name, rows->count().rows});
         return {};
     });
-    if (!given)
-        return tl::unexpected(given.error());
+    const auto indexed = given ? rows->index().write(m_store, "rtree_" + layer.name + "_geom") : given;
+    if (!indexed)
+        return tl::unexpected(indexed.error());
     const LayerCount count = rows->count();
     const ShapeBounds bounds = rows->bounds();
     rows.reset();

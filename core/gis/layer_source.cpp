@@ -3,6 +3,7 @@
 #include "book/job_rules.h"
 #include "book/kinds.h"
 #include "book/state_query.h"
+#include "book/test_stream.h"
 #include "gis/layer_columns.h"
 
 #include <set>
@@ -53,15 +54,8 @@ Result<std::shared_ptr<const LayerSource>> layerSource(const book::Store& store)
     if (const auto rules = book::jobRules(store))
         if (auto statistics = book::statisticsRules(*rules))
             source->statistics = std::move(*statistics);
-    source->tests = [&store](const TestSink& sink) -> Result<void> {
-        const auto tests = book::StateQuery(store).tests({});
-        return tests ? inNumberOrder(*tests)(sink) : tl::unexpected(tests.error());
-    };
-    source->testsOfLot = [&store](const std::string& lot) {
-        book::TestFilter filter;
-        filter.lot = lot;
-        return book::StateQuery(store).tests(filter);
-    };
+    source->tests = [&store](const TestSink& sink) { return book::eachTestByNumber(store, sink); };
+    source->testsOfLot = [&store](const std::string& lot) { return book::testsOfLot(store, lot); };
     return std::shared_ptr<const LayerSource>(std::move(source));
 }
 

@@ -1,7 +1,7 @@
 #include "gis/layer_tests.h"
 
 #include "gis/layer_columns.h"
-#include "gis/number_order.h"
+#include "book/number_order.h"
 
 #include <algorithm>
 
@@ -183,7 +183,7 @@ EachTest inNumberOrder(std::span<const TestRow> tests)
         order.push_back(&test);
     // Two tests may share a number until a conflict is settled; their ids keep the order the same every time.
     std::sort(order.begin(), order.end(), [](const TestRow* a, const TestRow* b) {
-        return a->number == b->number ? a->id < b->id : numberBefore(a->number, b->number);
+        return a->number == b->number ? a->id < b->id : book::numberBefore(a->number, b->number);
     });
     return [order = std::move(order)](const TestSink& sink) -> Result<void> {
         for (const TestRow* test : order)

@@ -1,5 +1,5 @@
 #include "gis/test_layer.h"
-#include "gis/number_order.h"
+#include "book/number_order.h"
 #include "gis/layer_tests.h"
 #include "sample_tests.h"
 
@@ -127,7 +127,7 @@ private slots:
         for (const auto& row : sample::rows({at("order.gpkg")}))
             numbers << row.toObject().value("test_number").toString();
         QCOMPARE(numbers.join(' '), QString("2 2R1 3 4 5 6 7 8 9 10 11 12"));
-        QVERIFY(gis::numberBefore("T-2", "T-10") && !gis::numberBefore("T-10", "T-2") && gis::numberBefore("007", "7") && !gis::numberBefore("7", "7"));
+        QVERIFY(book::numberBefore("T-2", "T-10") && !book::numberBefore("T-10", "T-2") && book::numberBefore("007", "7") && !book::numberBefore("7", "7"));
     }
     void givesTheSameBytesForTheSameTests()
     {
