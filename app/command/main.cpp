@@ -35,6 +35,7 @@ int main(int argc, char** argv)
     command::addAdmit(app, status);
     command::addPush(app, status);
     command::addPull(app, status);
+    command::addPublish(app, status);
     command::addPlay(app, status);
 #ifdef GROUNDCOUNT_PAPER
     command::addSheet(app, status);

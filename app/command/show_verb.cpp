@@ -4,7 +4,7 @@
 #include "command/open_book.h"
 #include "command/test_text.h"
 #include "command/verb.h"
-#include "gis/number_order.h"
+#include "book/number_order.h"
 
 #include <algorithm>
 #include <memory>
@@ -50,7 +50,7 @@ Result<std::string> shown(const book::Store& store, const ShowOptions& options)
     if (!job || !tests)
         return tl::unexpected(job ? tests.error() : job.error());
     std::stable_sort(tests->begin(), tests->end(), [](const auto& a, const auto& b) {
-        return a.startedAt == b.startedAt ? gis::numberBefore(a.number, b.number) : a.startedAt < b.startedAt;
+        return a.startedAt == b.startedAt ? book::numberBefore(a.number, b.number) : a.startedAt < b.startedAt;
     });
     if (!options.test.empty()) {
         std::erase_if(*tests, [&](const auto& t) { return t.number != options.test; });

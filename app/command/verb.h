@@ -41,6 +41,7 @@ void addServer(CLI::App& app, int& status);
 void addAdmit(CLI::App& app, int& status);
 void addPush(CLI::App& app, int& status);
 void addPull(CLI::App& app, int& status);
+void addPublish(CLI::App& app, int& status);
 
 /// Prints the error's sentence on standard error. @return kRefused
 int refuse(const Error& error);

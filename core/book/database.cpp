@@ -1,5 +1,7 @@
 #include "book/database.h"
 
+#include "book/number_order.h"
+
 #include <filesystem>
 
 namespace groundcount::book {
@@ -35,6 +37,13 @@ std::string plain(int code, const char* words)
     case SQLITE_IOERR: return "the disk reported an error";
     default: return words;
     }
+}
+
+int compareNumbers(void*, int sizeA, const void* a, int sizeB, const void* b)
+{
+    const std::string_view one(static_cast<const char*>(a), static_cast<std::size_t>(sizeA));
+    const std::string_view two(static_cast<const char*>(b), static_cast<std::size_t>(sizeB));
+    return numberBefore(one, two) ? -1 : numberBefore(two, one) ? 1 : 0;
 }
 
 }  // namespace
@@ -127,6 +136,7 @@ int Database::connect(const std::string& uri, Access access, const char* vfs)
     if (code != SQLITE_OK)
         return code;
     sqlite3_busy_timeout(raw, 5000);
+    sqlite3_create_collation(raw, "test_number", SQLITE_UTF8, nullptr, compareNumbers);
     // before the first read: a write-ahead log without shared memory must be held exclusively from its first use
     if (vfs)
         sqlite3_exec(raw, "PRAGMA locking_mode=EXCLUSIVE", nullptr, nullptr, nullptr);

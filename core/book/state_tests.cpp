@@ -1,6 +1,7 @@
 #include "book/canonical.h"
 #include "book/row_reader.h"
 #include "book/state_query.h"
+#include "book/test_stream.h"
 
 #include <algorithm>
 #include <set>
@@ -91,6 +92,42 @@ Result<std::vector<TestRow>> StateQuery::tests(const TestFilter& filter) const
         std::string(kTests) + " WHERE (?1 = '' OR t.lot = ?1) AND (?2 = '' OR t.lift = ?2) AND (?3 = '' OR t.person = ?3)"
                               " ORDER BY t.started_at, t.id",
         {filter.lot, filter.lift, filter.person}, [&](RowReader row, TestRow& t) { readTest(row, *job, t); });
+}
+
+Result<std::vector<TestRow>> testsOfLot(const Store& store, const std::string& lot)
+{
+    const auto job = StateQuery(store).job();
+    if (!job)
+        return tl::unexpected(job.error());
+    return readAll<TestRow>(store.database(), std::string(kTests) + " WHERE t.lot = ?1 ORDER BY t.started_at, t.id", {lot},
+                            [&](RowReader row, TestRow& t) { readTest(row, *job, t); });
+}
+
+Result<void> eachTestByNumber(const Store& store, const std::function<Result<void>(const TestRow&)>& sink)
+{
+    const auto job = StateQuery(store).job();
+    if (!job)
+        return tl::unexpected(job.error());
+    // Only ids are sorted; whole rows would not fit the sorter's memory.
+    auto order = store.database().use("SELECT id FROM test_row ORDER BY number COLLATE test_number, id");
+    if (!order)
+        return tl::unexpected(order.error());
+    const std::string byId = std::string(kTests) + " WHERE t.id = ?1";
+    for (;;) {
+        const auto more = order->step();
+        if (!more || !*more)
+            return more ? Result<void>{} : tl::unexpected(more.error());
+        auto query = store.database().use(byId);
+        if (!query)
+            return tl::unexpected(query.error());
+        const auto found = query->bind(1, order->text(0)).step();
+        if (!found)
+            return tl::unexpected(found.error());
+        TestRow test;
+        readTest(RowReader(*query), *job, test);
+        if (const auto taken = sink(test); !taken)
+            return taken;
+    }
 }
 
 Result<TestRow> StateQuery::test(const std::string& id) const

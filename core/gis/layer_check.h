@@ -4,23 +4,25 @@
 
 #include <cstdint>
 #include <string>
+#include <vector>
 
 namespace groundcount::gis {
 
+/// How many rows a layer has and how many of them have a shape.
 struct LayerCount {
     std::string layer;
     std::int64_t rows = 0;
-    std::int64_t points = 0;  ///< rows with a point
+    std::int64_t shapes = 0;
 };
 
-/// Opens a written file again and reads every row: the layer must be there with its rows and points.
+/// Opens a written file again and reads every row: each layer must be there with its rows and shapes.
 /// @param path of a file in any vector format
-/// @error Unavailable: the file does not open or holds another number of rows or points (both are named).
-Result<void> checkLayer(const std::string& path, const LayerCount& expected);
+/// @error Unavailable: the file does not open or holds another number of rows or shapes (both are named).
+Result<void> checkLayers(const std::string& path, const std::vector<LayerCount>& expected);
 
-/// As `checkLayer`; also the file's marks ("GPKG", 10300), SQLite's own quick check and the spatial index.
-/// @error as `checkLayer`; Unavailable when one of these is wrong.
+/// As `checkLayers`; also the file's marks ("GPKG", 10300), SQLite's own quick check and the spatial indexes.
+/// @error as `checkLayers`; Unavailable when one of these is wrong.
 /// @source OGC 12-128r17 requirements 2, 6 and 77
-Result<void> checkGeoPackage(const std::string& path, const LayerCount& expected);
+Result<void> checkGeoPackage(const std::string& path, const std::vector<LayerCount>& expected);
 
 }  // namespace groundcount::gis

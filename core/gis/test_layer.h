@@ -1,24 +1,16 @@
 #pragma once
 
 #include "book/state.h"
+#include "gis/layer.h"
 #include "method/error.h"
 
-#include <cstddef>
-#include <functional>
 #include <span>
 #include <string>
 
 namespace groundcount::gis {
 
-struct ExportOptions {
-    double perStation = 100;  ///< length of one station in the unit of the stations, as in method::stationText
-    int stationPlaces = 1;    ///< decimals of the text in column `station`
-    /// Called between rows with the number written; false stops the export and leaves everything as it was. May be empty.
-    std::function<bool(std::size_t written)> keepOn;
-};
-
-/// Writes the layer `density_test` as a GeoPackage 1.3: one point per test in the job's coordinate system, x = east,
-/// y = north, with the columns of docs/geopackage-layers.md, field domains for state and purpose, and a spatial index.
+/// Writes the layer `density_test` alone as a GeoPackage 1.3: one point per test in the job's coordinate system, x = east, y = north.
+/// A whole book is handed over by `handOver` (gis/hand_over.h).
 ///
 /// Rows stand in the order of their numbers (runs of digits by value, so 2 before 10). Nothing in the file comes from
 /// the clock: its dates are those of the latest record, so that the same input gives the same bytes. The file is

@@ -25,6 +25,16 @@ std::string firstLine(const char* words)
     return line.empty() ? "no reason given" : line;
 }
 
+Error said(PGconn* connection, PGresult* raw)
+{
+    const char* state = PQresultErrorField(raw, PG_DIAG_SQLSTATE);
+    const std::string code = state ? state : "";
+    const std::string why = firstLine(state ? PQresultErrorField(raw, PG_DIAG_MESSAGE_PRIMARY) : PQerrorMessage(connection));
+    if (code.starts_with("42") || code.starts_with("23"))
+        return {Fault::Refused, "The server refused it: " + why + " (SQLSTATE " + code + ")."};
+    return {Fault::Unavailable, "The server did not answer as it should: " + why + (code.empty() ? "." : " (SQLSTATE " + code + ").")};
+}
+
 /// Whether the address stays on this machine: a socket's folder, nothing at all, or the loopback.
 bool isHere(const std::string& host)
 {
@@ -151,12 +161,37 @@ Result<Answer> Connection::run(const std::string& sql, const std::vector<Paramet
     const ExecStatusType status = PQresultStatus(raw);
     if (status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK)
         return answer;
-    const char* state = PQresultErrorField(raw, PG_DIAG_SQLSTATE);
-    const std::string code = state ? state : "";
-    const std::string why = firstLine(state ? PQresultErrorField(raw, PG_DIAG_MESSAGE_PRIMARY) : PQerrorMessage(m_raw.get()));
-    if (code.starts_with("42") || code.starts_with("23"))
-        return refused("The server refused it: " + why + " (SQLSTATE " + code + ").");
-    return unavailable("The server did not answer as it should: " + why + (code.empty() ? "." : " (SQLSTATE " + code + ")."));
+    return tl::unexpected(said(m_raw.get(), raw));
+}
+
+Result<void> Connection::copy(const std::string& sql, const std::function<Result<void>(const LineSink&)>& lines)
+{
+    const Answer begun(PQexec(m_raw.get(), sql.c_str()));
+    if (begun.status() != PGRES_COPY_IN)
+        return tl::unexpected(said(m_raw.get(), begun.raw()));
+    const auto given = lines([this](const std::string& line) -> Result<void> {
+        if (PQputCopyData(m_raw.get(), line.data(), static_cast<int>(line.size())) == 1)
+            return {};
+        return unavailable("The server does not take more: " + firstLine(PQerrorMessage(m_raw.get())) + ".");
+    });
+    PQputCopyEnd(m_raw.get(), given ? nullptr : "stopped by the sender");
+    Result<void> outcome;
+    while (PGresult* raw = PQgetResult(m_raw.get())) {  // to the end, or the connection stays in the copy
+        const Answer answer(raw);
+        if (answer.status() != PGRES_COMMAND_OK && outcome)
+            outcome = tl::unexpected(said(m_raw.get(), raw));
+    }
+    return given ? outcome : given;
+}
+
+Result<std::string> Connection::literal(const std::string& text) const
+{
+    char* quotedText = PQescapeLiteral(m_raw.get(), text.c_str(), text.size());
+    if (!quotedText)
+        return unavailable("The text \"" + text + "\" cannot be quoted: " + firstLine(PQerrorMessage(m_raw.get())) + ".");
+    std::string literal = quotedText;
+    PQfreemem(quotedText);
+    return literal;
 }
 
 Result<std::string> Connection::quoted(const std::string& name) const

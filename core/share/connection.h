@@ -3,6 +3,7 @@
 #include "method/error.h"
 
 #include <cstdint>
+#include <functional>
 #include <libpq-fe.h>
 #include <memory>
 #include <optional>
@@ -29,6 +30,8 @@ class Answer {
 public:
     explicit Answer(PGresult* raw) : m_raw(raw) {}
     int rows() const { return PQntuples(m_raw.get()); }
+    ExecStatusType status() const { return PQresultStatus(m_raw.get()); }
+    PGresult* raw() const { return m_raw.get(); }
     std::string bytes(int row, int column) const;
     std::int64_t whole(int row, int column) const;  ///< of a bigint
 
@@ -48,8 +51,15 @@ public:
     /// One statement. @error Unavailable with the server's words; Refused when the server's rules refuse it (SQLSTATE class 42 or 23).
     Result<Answer> run(const std::string& sql, const std::vector<Parameter>& parameters = {});
 
+    /// Sends lines of a COPY ... FROM STDIN in text form. `lines` gives each to its sink; its error ends the copy and nothing of it stays.
+    /// @error that of `lines`; as `run`
+    using LineSink = std::function<Result<void>(const std::string& line)>;
+    Result<void> copy(const std::string& sql, const std::function<Result<void>(const LineSink&)>& lines);
+
     /// `name` as an identifier of SQL. @error Unavailable when libpq cannot quote it.
     Result<std::string> quoted(const std::string& name) const;
+    /// `text` as a literal of SQL, where a parameter is not allowed. @error Unavailable when libpq cannot quote it.
+    Result<std::string> literal(const std::string& text) const;
 
 private:
     struct Finish {

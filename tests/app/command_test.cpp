@@ -33,7 +33,7 @@ private slots:
         const Bench bench;
         const auto all = bench.run({"--help"});
         QCOMPARE(all.code, 0);
-        for (const QString verb : {"make", "import", "evaluate", "show", "export", "coverage", "site", "crs", "sheet", "check", "rules", "history", "merge", "rebuild", "play", "keys", "retire", "server", "admit", "push", "pull"}) {
+        for (const QString verb : {"make", "import", "evaluate", "show", "export", "coverage", "site", "crs", "sheet", "check", "rules", "history", "merge", "rebuild", "play", "keys", "retire", "server", "admit", "push", "pull", "publish"}) {
             QVERIFY2(all.out.contains("  " + verb.toUtf8()), qPrintable(verb));
             const auto one = bench.run({verb, "--help"});
             QCOMPARE(one.code, 0);
@@ -48,7 +48,7 @@ private slots:
         QTest::addColumn<QStringList>("arguments");
         QTest::newRow("nothing") << QStringList{};
         QTest::newRow("unknown verb") << QStringList{"weigh"};
-        for (const char* verb : {"make", "import", "show", "export", "coverage", "site", "crs", "sheet", "check", "history", "merge", "rebuild", "play", "keys", "retire", "server", "admit", "push", "pull"})
+        for (const char* verb : {"make", "import", "show", "export", "coverage", "site", "crs", "sheet", "check", "history", "merge", "rebuild", "play", "keys", "retire", "server", "admit", "push", "pull", "publish"})
             QTest::newRow(verb) << QStringList{verb};
         QTest::newRow("make without a name") << QStringList{"make", "a.fieldbook", "--epsg", "6411", "--person", "A"};
         QTest::newRow("make with a word as code") << QStringList{"make", "a.fieldbook", "--name", "n", "--epsg", "ft", "--person", "A"};

@@ -64,7 +64,7 @@ private slots:
     {
         QVERIFY(write(sample::tests(6)));
         QVERIFY(sample::bytes(m_file) != m_before);
-        QVERIFY(gis::checkGeoPackage(m_file.toStdString(), {"density_test", 6, 6}));
+        QVERIFY(gis::checkGeoPackage(m_file.toStdString(), {{"density_test", 6, 6}}));
     }
     void keepsTheOlderFileWhenTheDiskRefusesAtAnySize()
     {
@@ -143,7 +143,7 @@ private slots:
     void stopsWhenAskedAndKeepsTheOlderFile()
     {
         const auto result = write(sample::tests(10), {.keepOn = [](std::size_t written) { return written < 4; }});
-        QCOMPARE(told(result), QString("The export was stopped after 4 of 10 tests."));
+        QCOMPARE(told(result), QString("The export was stopped after 4 rows."));
         QVERIFY(untouched());
     }
     void namesTestAndColumnOfABrokenFigure()
@@ -178,10 +178,10 @@ private slots:
     }
     void findsAFileWithAnotherNumberOfRowsOrPoints()
     {
-        QVERIFY(gis::checkGeoPackage(m_file.toStdString(), {"density_test", 5, 5}));
-        QVERIFY(told(gis::checkGeoPackage(m_file.toStdString(), {"density_test", 6, 5})).contains("must hold 6 rows"));
-        QVERIFY(!gis::checkGeoPackage(m_file.toStdString(), {"density_test", 5, 4}));
-        QVERIFY(!gis::checkGeoPackage(m_file.toStdString(), {"lot", 5, 5}));
+        QVERIFY(gis::checkGeoPackage(m_file.toStdString(), {{"density_test", 5, 5}}));
+        QVERIFY(told(gis::checkGeoPackage(m_file.toStdString(), {{"density_test", 6, 5}})).contains("must hold 6 rows"));
+        QVERIFY(!gis::checkGeoPackage(m_file.toStdString(), {{"density_test", 5, 4}}));
+        QVERIFY(!gis::checkGeoPackage(m_file.toStdString(), {{"lot", 5, 5}}));
     }
     void readsTimesAndWritesThemOnTheClockOfTheJob()
     {

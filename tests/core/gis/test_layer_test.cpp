@@ -1,6 +1,6 @@
 #include "gis/test_layer.h"
-#include "gis/number_order.h"
-#include "gis/test_fields.h"
+#include "book/number_order.h"
+#include "gis/layer_tests.h"
 #include "sample_tests.h"
 
 #include <QJsonObject>
@@ -127,7 +127,7 @@ private slots:
         for (const auto& row : sample::rows({at("order.gpkg")}))
             numbers << row.toObject().value("test_number").toString();
         QCOMPARE(numbers.join(' '), QString("2 2R1 3 4 5 6 7 8 9 10 11 12"));
-        QVERIFY(gis::numberBefore("T-2", "T-10") && !gis::numberBefore("T-10", "T-2") && gis::numberBefore("007", "7") && !gis::numberBefore("7", "7"));
+        QVERIFY(book::numberBefore("T-2", "T-10") && !book::numberBefore("T-10", "T-2") && book::numberBefore("007", "7") && !book::numberBefore("7", "7"));
     }
     void givesTheSameBytesForTheSameTests()
     {
@@ -156,9 +156,12 @@ private slots:
             "print([*c.execute(\"select title, description from gpkg_data_columns where column_name='offset_ft'\")])\n"
             "print(c.execute('select count(*) from rtree_density_test_geom').fetchone()[0])", at("schema.gpkg")});
         QCOMPARE(read.out.split('\n').mid(0, 5),
-                 QStringList({"[('test_purpose', 'enum', 'directed|random|retest'), ('test_state', 'enum', 'fail|information only|open|pass|void|waiting')]",
-                              "[('purpose', 'test_purpose'), ('state', 'test_state')]", "[(53, 53)]",
-                              "[('Offset', 'Distance from the alignment, right of rising stations positive, feet.')]", "1"}));
+                 QStringList({"[('density_test_coarse_pct', 'range', None), ('density_test_conflict', 'range', None), ('density_test_latitude_deg', 'range', None), "
+                              "('density_test_longitude_deg', 'range', None), ('test_purpose', 'enum', 'directed|random|retest'), "
+                              "('test_state', 'enum', 'fail|information only|open|pass|void|waiting')]",
+                              "[('coarse_pct', 'density_test_coarse_pct'), ('conflict', 'density_test_conflict'), ('latitude_deg', 'density_test_latitude_deg'), "
+                              "('longitude_deg', 'density_test_longitude_deg'), ('purpose', 'test_purpose'), ('state', 'test_state')]", "[(53, 53)]",
+                              "[('Offset (ft)', 'Distance from the alignment, right of rising stations positive, feet.')]", "1"}));
     }
     void keepsATestWithoutPositionAsARowWithoutPoint()
     {
@@ -195,12 +198,12 @@ private slots:
     void describesEveryColumnInTheDocs()
     {
         const QString page = sample::bytes(GROUNDCOUNT_SOURCE_DIR "/docs/geopackage-layers.md");
-        const auto fields = gis::testFields(sample::job());
-        QVERIFY(fields && fields->size() == 53);
-        for (const auto& field : *fields) {
+        const auto layer = gis::testLayer(sample::job(), gis::inNumberOrder({}), {});
+        QVERIFY(layer && layer->fields.size() == 53);
+        for (const auto& field : layer->fields) {
             const QString name = QString::fromStdString(field.name).replace("_lb_ft3", "_*");
             QVERIFY2(page.contains("| `" + name + "` |"), qPrintable(name));
-            QVERIFY2(page.contains(field.what), field.what);
+            QVERIFY2(page.contains(QString::fromStdString(field.what)), field.what.c_str());
         }
     }
 };

@@ -1,6 +1,6 @@
-#include "gis/number_order.h"
+#include "book/number_order.h"
 
-namespace groundcount::gis {
+namespace groundcount::book {
 namespace {
 
 bool digit(char c)
@@ -47,4 +47,4 @@ bool numberBefore(std::string_view a, std::string_view b)
     return a < b;
 }
 
-}  // namespace groundcount::gis
+}  // namespace groundcount::book

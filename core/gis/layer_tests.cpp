@@ -1,31 +1,14 @@
-#include "gis/test_fields.h"
+#include "gis/layer_tests.h"
 
-#include "method/decimal.h"
-#include "method/site/station.h"
+#include "gis/layer_columns.h"
+#include "book/number_order.h"
 
-#include <cmath>
+#include <algorithm>
 
 namespace groundcount::gis {
 namespace {
 
 using book::TestRow;
-
-enum class Ending { None, Density };
-
-struct Column {
-    const char* name;
-    const char* title;
-    const char* what;
-    FieldForm form;
-    FieldValue (*value)(const TestRow&, const ExportOptions&);
-    Ending ending = Ending::None;
-    FieldWords words = FieldWords::Any;
-};
-
-FieldValue textOrNull(const std::string& text)
-{
-    return text.empty() ? FieldValue() : FieldValue(text);
-}
 
 template <std::string TestRow::* member>
 FieldValue text(const TestRow& test, const ExportOptions&)
@@ -36,17 +19,13 @@ FieldValue text(const TestRow& test, const ExportOptions&)
 template <std::string TestRow::* member>
 FieldValue decimal(const TestRow& test, const ExportOptions&)
 {
-    if ((test.*member).empty())
-        return {};
-    const auto number = Decimal::parse(test.*member);
-    return number ? FieldValue(number->value()) : FieldValue(Unreadable{test.*member});
+    return decimalOrNull(test.*member);
 }
 
 template <std::optional<double> TestRow::* member>
 FieldValue real(const TestRow& test, const ExportOptions&)
 {
-    const auto& number = test.*member;
-    return number && std::isfinite(*number) ? FieldValue(*number) : FieldValue();
+    return realOrNull(test.*member);
 }
 
 // A latitude and longitude of exactly 0 is a place in the Atlantic: the row's "not known".
@@ -60,7 +39,7 @@ FieldValue degrees(const TestRow& test, const ExportOptions&)
 template <int TestRow::* member>
 FieldValue whole(const TestRow& test, const ExportOptions&)
 {
-    return test.*member == 0 ? FieldValue() : FieldValue(test.*member);
+    return wholeOrNull(test.*member);
 }
 
 template <std::string TestRow::* member>
@@ -90,9 +69,7 @@ FieldValue reasons(const TestRow& test, const ExportOptions&)
 
 FieldValue station(const TestRow& test, const ExportOptions& options)
 {
-    if (!test.stationFt || !(std::abs(*test.stationFt) < 1e8))
-        return {};
-    return method::stationText(*test.stationFt, options.perStation, options.stationPlaces);
+    return stationOrNull(test.stationFt, options);
 }
 
 FieldValue stateWord(const TestRow& test, const ExportOptions&)
@@ -113,16 +90,16 @@ FieldValue conflict(const TestRow& test, const ExportOptions&)
 constexpr FieldForm Text = FieldForm::Text;
 constexpr FieldForm Real = FieldForm::Real;
 
-const Column kColumns[] = {
+const Column<TestRow> kColumns[] = {
     {"test_number", "Test", "Number of the test.", Text, text<&TestRow::number>},
-    {"purpose", "Purpose", "Why the place was tested.", Text, purposeWord, Ending::None, FieldWords::Purposes},
+    {"purpose", "Purpose", "Why the place was tested.", Text, purposeWord, Ending::None, Words::Purposes},
     {"retest_of", "Retest of", "Number of the failed test that this one repeats.", Text, text<&TestRow::retestOfNumber>},
     {"rework", "Rework", "What was done to the lift before a retest.", Text, text<&TestRow::rework>},
-    {"state", "State", "Where the test stands.", Text, stateWord, Ending::None, FieldWords::States},
+    {"state", "State", "Where the test stands.", Text, stateWord, Ending::None, Words::TestStates},
     {"waiting_for", "Waiting for", "What a waiting test needs: sample or oven.", Text, text<&TestRow::waitingFor>},
     {"reasons", "Reasons", "Why the verdict is what it is, parted by semicolons.", Text, reasons},
     {"overrides", "Overrides", "Reasons of checks that were overridden, parted by semicolons.", Text, text<&TestRow::overrides>},
-    {"conflict", "Conflict", "1 when two devices amended the same record and nobody has decided yet.", FieldForm::Whole, conflict},
+    {"conflict", "Conflict", "1 when two devices amended the same record and nobody has decided yet.", FieldForm::Whole, conflict, Ending::None, Words::Any, FieldRange{0, 1}},
     {"lot", "Lot", "Name of the lot.", Text, text<&TestRow::lotName>},
     {"lift", "Lift", "Number of the lift in the lot.", FieldForm::Whole, whole<&TestRow::liftNumber>},
     {"station", "Station", "Station along the alignment as plans write it.", Text, station},
@@ -144,7 +121,7 @@ const Column kColumns[] = {
     {"maximum_dry_density", "Maximum dry density", "Maximum that the test was judged on, corrected for coarse particles where the method says so.", Real,
      decimal<&TestRow::maximum>, Ending::Density},
     {"optimum_pct", "Optimum", "Optimum water content that the test was judged on, percent.", Real, decimal<&TestRow::optimumPct>},
-    {"coarse_pct", "Coarse part", "Dry mass retained on the sieve, percent.", Real, decimal<&TestRow::coarsePct>},
+    {"coarse_pct", "Coarse part", "Dry mass retained on the sieve, percent.", Real, decimal<&TestRow::coarsePct>, Ending::None, Words::Any, FieldRange{0, 100}},
     {"minimum_pct", "Least compaction", "Percent compaction that was required at least.", Real, decimal<&TestRow::minimumPct>},
     {"maximum_pct", "Most compaction", "Percent compaction that was allowed at most.", Real, decimal<&TestRow::maximumPct>},
     {"window_low_pct", "Least water", "Lower end of the allowed water content, percent.", Real, decimal<&TestRow::windowLowPct>},
@@ -156,8 +133,8 @@ const Column kColumns[] = {
     {"moisture_count", "Moisture count", "Count of the moisture system.", Real, decimal<&TestRow::moistureCount>},
     {"material", "Material", "Name of the material.", Text, text<&TestRow::materialName>},
     {"reference_test", "Reference test", "Laboratory compaction test that gave the maximum dry density.", Text, text<&TestRow::proctorName>},
-    {"latitude_deg", "Latitude", "As received, degrees, north positive.", Real, degrees<&TestRow::latitudeDeg>},
-    {"longitude_deg", "Longitude", "As received, degrees, east positive.", Real, degrees<&TestRow::longitudeDeg>},
+    {"latitude_deg", "Latitude", "As received, degrees, north positive.", Real, degrees<&TestRow::latitudeDeg>, Ending::None, Words::Any, FieldRange{-90, 90}},
+    {"longitude_deg", "Longitude", "As received, degrees, east positive.", Real, degrees<&TestRow::longitudeDeg>, Ending::None, Words::Any, FieldRange{-180, 180}},
     {"ellipsoid_height_m", "Height", "Height above the ellipsoid, metres.", Real, real<&TestRow::ellipsoidHeightM>},
     {"sigma_north_m", "Sigma north", "Standard deviation of the position northward, metres.", Real, real<&TestRow::sigmaNorthM>},
     {"sigma_east_m", "Sigma east", "Standard deviation of the position eastward, metres.", Real, real<&TestRow::sigmaEastM>},
@@ -172,38 +149,48 @@ const Column kColumns[] = {
 
 }  // namespace
 
-Result<std::vector<TestField>> testFields(const book::JobRow& job)
+bool hasPosition(const TestRow& test)
 {
-    if (job.densityUnit != "lb/ft3" && job.densityUnit != "kg/m3")
-        return refused("The density unit of the job must be lb/ft3 or kg/m3; it is \"" + job.densityUnit + "\".");
-    const std::string density = job.densityUnit == "lb/ft3" ? "_lb_ft3" : "_kg_m3";
-    std::vector<TestField> fields;
-    for (const Column& column : kColumns)
-        fields.push_back({column.name + (column.ending == Ending::Density ? density : std::string()), column.title, column.what, column.form,
-                          column.words, column.value});
-    return fields;
+    return std::isfinite(test.north) && std::isfinite(test.east) && (test.north != 0 || test.east != 0);
 }
 
-std::vector<std::string> wordsOf(FieldWords words)
+Result<Layer> testLayer(const book::JobRow& job, const EachTest& tests, const ExportOptions& options)
 {
-    using enum book::TestState;
-    switch (words) {
-    case FieldWords::Any:
+    if (const auto units = checkUnits(job); !units)
+        return tl::unexpected(units.error());
+    Layer layer;
+    layer.name = "density_test";
+    layer.title = "Density tests";
+    layer.what = "One row per test, void and open ones too.";
+    layer.kind = ShapeKind::Point;
+    layer.fields = fieldsOf<TestRow>(kColumns, job);
+    layer.each = [tests, options](const RowSink& sink) {
+        return tests([&](const TestRow& test) -> Result<void> {
+            LayerRow row{test.id, "Test " + test.number, valuesOf<TestRow>(kColumns, test, options), {}};
+            if (hasPosition(test))
+                row.shape.path = {{test.north, test.east}};
+            return sink(row);
+        });
+    };
+    return layer;
+}
+
+EachTest inNumberOrder(std::span<const TestRow> tests)
+{
+    std::vector<const TestRow*> order;
+    order.reserve(tests.size());
+    for (const TestRow& test : tests)
+        order.push_back(&test);
+    // Two tests may share a number until a conflict is settled; their ids keep the order the same every time.
+    std::sort(order.begin(), order.end(), [](const TestRow* a, const TestRow* b) {
+        return a->number == b->number ? a->id < b->id : book::numberBefore(a->number, b->number);
+    });
+    return [order = std::move(order)](const TestSink& sink) -> Result<void> {
+        for (const TestRow* test : order)
+            if (const auto taken = sink(*test); !taken)
+                return taken;
         return {};
-    case FieldWords::States: {
-        std::vector<std::string> list;
-        for (const auto state : {Open, Waiting, Pass, Fail, InformationOnly, Void})
-            list.emplace_back(word(state));
-        return list;
-    }
-    case FieldWords::Purposes: {
-        std::vector<std::string> list;
-        for (const auto purpose : {book::TestPurpose::Random, book::TestPurpose::Directed, book::TestPurpose::Retest})
-            list.emplace_back(word(purpose));
-        return list;
-    }
-    }
-    return {};
+    };
 }
 
 }  // namespace groundcount::gis

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "book/state.h"
+#include "book/store.h"
+#include "method/error.h"
+
+#include <functional>
+#include <string>
+#include <vector>
+
+/// Tests of long books, a few in memory at a time.
+namespace groundcount::book {
+
+/// Gives every test in the order of numberBefore, of one number by id; ends with the first error, also one of the sink, which must
+/// not ask the same store for tests.
+/// @error Unavailable when the book cannot be read.
+Result<void> eachTestByNumber(const Store& store, const std::function<Result<void>(const TestRow&)>& sink);
+
+/// Tests of one lot by start, earliest first, found by the index of lots. @error Unavailable when the book cannot be read.
+Result<std::vector<TestRow>> testsOfLot(const Store& store, const std::string& lot);
+
+}  // namespace groundcount::book
