@@ -27,6 +27,7 @@ TABLE = {
     "app/position": (["method", "position"], STD, ["Core", "Positioning"], "$^"),
     "app/map": (CORE + ["map"], STD, ["Core", "Gui", "Qml", "Quick"], "$^"),
     "app/paper": (CORE + ["paper"], STD, ["Core", "Gui"], "$^"),
+    "app/device": (["device"], STD, ["Core", "DBus"], "$^"),
     "app/command": (CORE + ["paper", "command"], rf"{STD}|{BASE}|{POSIX}|CLI/.*|nlohmann/.*", ["Core", "Gui"], "$^"),
     "qml": (["view", "map", "paper", "parts", "pages", "theme"], STD, ["Core", "Gui", "Qml", "Quick"], "$^"),
 }
@@ -46,6 +47,9 @@ SETTLED = [
     ("app/position/position_source.cpp", "QTcpSocket", "a receiver on the local network"),
     ("app/position/location_permission.cpp", "QPermissions", "Qt Core from 6.5 on, not in the Qt of the reference system"),
     ("app/paper/code_mark.cpp", "qrencode.h", "the QR code of a sheet; docs/decisions/0005"),
+    ("app/view/paper_sheet.h", "paper/pages.h", "the pages that are shown and saved; docs/decisions/0005"),
+    ("app/view/paper_sheet.cpp", "paper/sheets.h", "what the sheets say; docs/decisions/0005"),
+    ("app/view/ui_start.cpp", "device/end_signal.h", "the end of a count, heard and felt; docs/decisions/0005"),
     ("app/view/photo_file.cpp", "QImage", "a small picture of an attached photo; docs/decisions/0005"),
     ("app/view/photo_file.cpp", "QImageReader", "tells a picture by its content; docs/decisions/0005"),
     ("app/view/fonts.cpp", "QFont", "loads the shipped fonts before the first page"),
