@@ -58,6 +58,18 @@ void Desk::setLot(const QString& id)
     if (id == m_lot)
         return;
     m_lot = id;
+    if (id.isEmpty())
+        m_lotSheet.clear();
+    emit lotChanged();
+}
+
+void Desk::setLotSheet(const QString& sheet)
+{
+    static const QStringList sheets{QString(), QStringLiteral("review"), QStringLiteral("figures"), QStringLiteral("draw"), QStringLiteral("profile"), QStringLiteral("tests")};
+    // the tests of every lot need none that is chosen
+    if (sheet == m_lotSheet || !sheets.contains(sheet) || (m_lot.isEmpty() && !sheet.isEmpty() && sheet != sheets.last()))
+        return;
+    m_lotSheet = sheet;
     emit lotChanged();
 }
 
@@ -117,10 +129,13 @@ Result<void> Desk::openNamed(const QString& what)
     }
     if (what.startsWith(QStringLiteral("lot:"))) {
         for (const auto& lot : m_session->snapshot().lots) {
-            if (QString::fromStdString(lot.name) == name) {
+            const QString lotName = QString::fromStdString(lot.name);
+            if (name == lotName || name.startsWith(lotName + '/')) {
                 setPlace(QStringLiteral("lots"));
                 setLot(QString::fromStdString(lot.id));
-                return {};
+                const QString sheet = name.mid(lotName.size() + 1);
+                setLotSheet(sheet);
+                return m_lotSheet == sheet ? Result<void>() : refused("A lot has the sheets review, figures, draw, profile and tests; none is called " + sheet.toStdString() + ".");
             }
         }
         return refused("The book has no lot " + name.toStdString() + ".");
@@ -183,6 +198,14 @@ void Desk::openTest(const QString& testId)
 {
     m_sheet.open(testId);
     setTestOpen(true);
+}
+
+void Desk::openRecord(const QString& testId)
+{
+    if (testId.isEmpty())
+        return;
+    openTest(testId);
+    m_sheet.setProperty("recordShown", true);
 }
 
 void Desk::closeTest()

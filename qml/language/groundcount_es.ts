@@ -358,7 +358,7 @@
         <translation>Bajo control y vigilancia constante, o tras al menos dos barreras independientes. Los densímetros golpeados por maquinaria habían quedado sin vigilancia.</translation>
     </message>
     <message>
-        <source>The licence, local rules and the manufacturer's instructions govern.</source>
+        <source>The licence, local rules and the manufacturer&apos;s instructions govern.</source>
         <translation>Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
     </message>
     <message>
@@ -406,7 +406,7 @@
         <translation>Sin dosímetro puesto. Si se sella así, queda visible.</translation>
     </message>
     <message>
-        <source>On the road the transport papers belong within the driver's reach.</source>
+        <source>On the road the transport papers belong within the driver&apos;s reach.</source>
         <translation>En ruta, los papeles de transporte van al alcance del conductor.</translation>
     </message>
     <message>
@@ -528,7 +528,7 @@
         <translation>Retirar el densímetro</translation>
     </message>
     <message>
-        <source>Open the gauge's papers</source>
+        <source>Open the gauge&apos;s papers</source>
         <translation>Abrir los papeles del densímetro</translation>
     </message>
     <message>
@@ -611,7 +611,7 @@
         <translation>El retenido de %1 g supera la muestra total de %2 g. ¿Están invertidos?</translation>
     </message>
     <message>
-        <source>The sample's mass must be above 0 g; it is %1 g.</source>
+        <source>The sample&apos;s mass must be above 0 g; it is %1 g.</source>
         <translation>La masa de la muestra debe ser mayor que 0 g; es %1 g.</translation>
     </message>
     <message>
@@ -683,6 +683,138 @@
     </message>
 </context>
 <context>
+    <name>DrawPage</name>
+    <message>
+        <source>Lift</source>
+        <translation>Capa</translation>
+    </message>
+    <message>
+        <source>Sites</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>Off each edge</source>
+        <translation>Desde cada borde</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation>Sorteados</translation>
+    </message>
+    <message>
+        <source>Rejected and drawn again</source>
+        <translation>Rechazados y sorteados de nuevo</translation>
+    </message>
+</context>
+<context>
+    <name>DrawSheet</name>
+    <message>
+        <source>Sites</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>as many in each sublot</source>
+        <translation>igual número en cada sublote</translation>
+    </message>
+    <message>
+        <source>Draw these</source>
+        <translation>Sortear estos</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <translation>Borde</translation>
+    </message>
+    <message>
+        <source>along both edges nothing is tested</source>
+        <translation>a lo largo de ambos bordes no se ensaya</translation>
+    </message>
+    <message>
+        <source>Keep this off</source>
+        <translation>Mantener esta distancia</translation>
+    </message>
+    <message>
+        <source>From each edge</source>
+        <translation>Desde cada borde</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>whole number; the same seed gives the same sites</source>
+        <translation>número entero; la misma semilla da los mismos sitios</translation>
+    </message>
+    <message>
+        <source>Use this seed</source>
+        <translation>Usar esta semilla</translation>
+    </message>
+    <message>
+        <source>Sites are drawn for a lift; this lot has none.</source>
+        <translation>Los sitios se sortean para una capa; este lote no tiene ninguna.</translation>
+    </message>
+    <message>
+        <source>The number of sites is %1; it must be a whole number from 1 to 1000.</source>
+        <translation>El número de sitios es %1; debe ser un número entero de 1 a 1000.</translation>
+    </message>
+    <message>
+        <source>The strip along the edge is %1; it must be a number of feet from 0.</source>
+        <translation>La franja del borde es %1; debe ser un número de pies desde 0.</translation>
+    </message>
+    <message>
+        <source>The seed is &quot;%1&quot;; it must be a whole number.</source>
+        <translation>La semilla es &quot;%1&quot;; debe ser un número entero.</translation>
+    </message>
+    <message>
+        <source>Site %1</source>
+        <translation>Sitio %1</translation>
+    </message>
+    <message>
+        <source>random %1 along, %2 across</source>
+        <translation>aleatorio %1 a lo largo, %2 a lo ancho</translation>
+    </message>
+    <message>
+        <source>Random sites</source>
+        <translation>Sitios aleatorios</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>sealed by %1</source>
+        <translation>lo sella %1</translation>
+    </message>
+    <message>
+        <source>Lift %1</source>
+        <translation>Capa %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n site(s) of this lift are drawn already.</source>
+        <translation>
+            <numerusform>%n sitio de esta capa ya está sorteado.</numerusform>
+            <numerusform>%n sitios de esta capa ya están sorteados.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Seal %n site(s)</source>
+        <translation>
+            <numerusform>Sellar %n sitio</numerusform>
+            <numerusform>Sellar %n sitios</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>EntryPane</name>
     <message>
         <source>Side</source>
@@ -694,6 +826,209 @@
     <message>
         <source>not typed yet</source>
         <translation>aún sin ingresar</translation>
+    </message>
+</context>
+<context>
+    <name>FigureFold</name>
+    <message>
+        <source>Fold the arithmetic</source>
+        <translation>Plegar el cálculo</translation>
+    </message>
+    <message>
+        <source>Show the arithmetic</source>
+        <translation>Mostrar el cálculo</translation>
+    </message>
+</context>
+<context>
+    <name>FiguresPage</name>
+    <message>
+        <source>Statistics</source>
+        <translation>Estadística</translation>
+    </message>
+    <message>
+        <source>Plot</source>
+        <translation>Gráfico</translation>
+    </message>
+</context>
+<context>
+    <name>FiguresView</name>
+    <message>
+        <source>not known</source>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n result(s) in order</source>
+        <translation>
+            <numerusform>%1: %n resultado en orden</numerusform>
+            <numerusform>%1: %n resultados en orden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n outside the control limits</source>
+        <translation>
+            <numerusform>%n fuera de los límites de control</numerusform>
+            <numerusform>%n fuera de los límites de control</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n result(s) enter</source>
+        <translation>
+            <numerusform>entra %n resultado</numerusform>
+            <numerusform>entran %n resultados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out</source>
+        <translation>
+            <numerusform>%n excluido</numerusform>
+            <numerusform>%n excluidos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mean compaction</source>
+        <translation>Compactación media</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>Desviación estándar</translation>
+    </message>
+    <message>
+        <source>with n − 1</source>
+        <translation>con n − 1</translation>
+    </message>
+    <message>
+        <source>Percent within limits</source>
+        <translation>Porcentaje dentro de límites</translation>
+    </message>
+    <message>
+        <source>by the rule set&apos;s rounding chain</source>
+        <translation>según el redondeo del conjunto de reglas</translation>
+    </message>
+    <message>
+        <source>Moving mean of %1</source>
+        <translation>Media móvil de %1</translation>
+    </message>
+    <message>
+        <source>fewer than %1 results</source>
+        <translation>menos de %1 resultados</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <translation>la última</translation>
+    </message>
+    <message>
+        <source>Outlier</source>
+        <translation>Valor atípico</translation>
+    </message>
+    <message>
+        <source>Outlier: test %1</source>
+        <translation>Valor atípico: ensayo %1</translation>
+    </message>
+    <message>
+        <source>No outlier</source>
+        <translation>Sin valor atípico</translation>
+    </message>
+    <message>
+        <source>flagged, never dropped by itself</source>
+        <translation>señalado, nunca descartado por sí solo</translation>
+    </message>
+    <message>
+        <source>test %1 lies farthest out</source>
+        <translation>el ensayo %1 es el más alejado</translation>
+    </message>
+    <message>
+        <source>Control chart</source>
+        <translation>Carta de control</translation>
+    </message>
+    <message>
+        <source>none outside</source>
+        <translation>ninguno fuera</translation>
+    </message>
+    <message>
+        <source>outside: %1</source>
+        <translation>fuera: %1</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>de %1</translation>
+    </message>
+    <message>
+        <source>Compaction</source>
+        <translation>Compactación</translation>
+    </message>
+    <message>
+        <source>Moisture less optimum</source>
+        <translation>Humedad menos óptimo</translation>
+    </message>
+    <message>
+        <source>moving mean, %1 at first</source>
+        <translation>media móvil, %1 al principio</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>puntos</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Contractor against agency</source>
+        <translation>Contratista frente a organismo</translation>
+    </message>
+    <message>
+        <source>Only one side has random tests here.</source>
+        <translation>Aquí solo una parte tiene ensayos aleatorios.</translation>
+    </message>
+    <message>
+        <source>%1 against %2</source>
+        <translation>%1 frente a %2</translation>
+    </message>
+    <message>
+        <source>Gauge against gauge</source>
+        <translation>Equipo frente a equipo</translation>
+    </message>
+    <message>
+        <source>Only one gauge has random tests here.</source>
+        <translation>Aquí solo un equipo tiene ensayos aleatorios.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 results</source>
+        <translation>%1 y %2 resultados</translation>
+    </message>
+    <message>
+        <source>spread differs</source>
+        <translation>la dispersión difiere</translation>
+    </message>
+    <message>
+        <source>no difference in spread shown</source>
+        <translation>no se muestra diferencia de dispersión</translation>
+    </message>
+    <message>
+        <source>means differ</source>
+        <translation>las medias difieren</translation>
+    </message>
+    <message>
+        <source>no difference of means shown</source>
+        <translation>no se muestra diferencia de medias</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s) differ</source>
+        <translation>
+            <numerusform>%n par difiere</numerusform>
+            <numerusform>%n pares difieren</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s) show no difference</source>
+        <translation>
+            <numerusform>%n par no muestra diferencia</numerusform>
+            <numerusform>%n pares no muestran diferencia</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -914,7 +1249,7 @@
         <translation>Nada ha cambiado</translation>
     </message>
     <message>
-        <source>Seal: say why the gauge's record changes</source>
+        <source>Seal: say why the gauge&apos;s record changes</source>
         <translation>Sellar: diga por qué cambia el registro del densímetro</translation>
     </message>
     <message>
@@ -957,7 +1292,7 @@
         <translation>Preescala</translation>
     </message>
     <message>
-        <source>Why the gauge's record changes</source>
+        <source>Why the gauge&apos;s record changes</source>
         <translation>Por qué cambia el registro del densímetro</translation>
     </message>
     <message>
@@ -1013,7 +1348,7 @@
         <translation>Resultado de la prueba de fugas</translation>
     </message>
     <message>
-        <source>How often a gauge is calibrated and leak-tested is a matter of the licence and of local rules. The manufacturer's instructions govern.</source>
+        <source>How often a gauge is calibrated and leak-tested is a matter of the licence and of local rules. The manufacturer&apos;s instructions govern.</source>
         <translation>La frecuencia de calibración y de prueba de fugas de un densímetro depende de la licencia y de las reglas locales. Rigen las instrucciones del fabricante.</translation>
     </message>
 </context>
@@ -1204,7 +1539,7 @@
         <translation>Equipo</translation>
     </message>
     <message>
-        <source>The licence, local rules and the manufacturer's instructions govern.</source>
+        <source>The licence, local rules and the manufacturer&apos;s instructions govern.</source>
         <translation>Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
     </message>
     <message>
@@ -1414,21 +1749,33 @@
         <source>Tests</source>
         <translation>Ensayos</translation>
     </message>
+    <message>
+        <source>Tests of every lot</source>
+        <translation>Ensayos de todos los lotes</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Statistics</source>
+        <translation>Estadística</translation>
+    </message>
+    <message>
+        <source>Profile along the line</source>
+        <translation>Perfil a lo largo del eje</translation>
+    </message>
+    <message>
+        <source>Draw random sites</source>
+        <translation>Sortear sitios aleatorios</translation>
+    </message>
+    <message>
+        <source>By state, person, gauge, material, day</source>
+        <translation>Por estado, persona, equipo, material, día</translation>
+    </message>
 </context>
 <context>
     <name>LotsView</name>
-    <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>%1 days</source>
-        <translation>%1 días</translation>
-    </message>
     <message>
         <source>Lot %1</source>
         <translation>Lote %1</translation>
@@ -1524,6 +1871,25 @@
     </message>
 </context>
 <context>
+    <name>MapDetail</name>
+    <message>
+        <source>Open the test</source>
+        <translation>Abrir el ensayo</translation>
+    </message>
+    <message>
+        <source>Start a test here</source>
+        <translation>Empezar un ensayo aquí</translation>
+    </message>
+    <message>
+        <source>What is sealed</source>
+        <translation>Lo que está sellado</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
     <name>MapLegend</name>
     <message>
         <source>Pass</source>
@@ -1596,6 +1962,22 @@
         <source>Open the test</source>
         <translation>Abrir el ensayo</translation>
     </message>
+    <message>
+        <source>Hide the coverage</source>
+        <translation>Ocultar la cobertura</translation>
+    </message>
+    <message>
+        <source>Show the coverage</source>
+        <translation>Mostrar la cobertura</translation>
+    </message>
+    <message>
+        <source>No lot has this lift.</source>
+        <translation>Ningún lote tiene esta capa.</translation>
+    </message>
+    <message>
+        <source>Between tests nothing is known; the specification decides how many are enough.</source>
+        <translation>Entre ensayos no se sabe nada; la especificación decide cuántos bastan.</translation>
+    </message>
 </context>
 <context>
     <name>MapView</name>
@@ -1639,8 +2021,48 @@
         <translation>Sitio %1, pendiente</translation>
     </message>
     <message>
-        <source>Beside the alignment's ends</source>
+        <source>Beside the alignment&apos;s ends</source>
         <translation>Junto a los extremos del eje</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>lb/ft³</source>
+        <translation>lb/ft³</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Dry, wet</source>
+        <translation>Seca, húmeda</translation>
+    </message>
+    <message>
+        <source>Maximum</source>
+        <translation>Máxima</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>%1 in.</source>
+        <translation>%1 in.</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>Retest of</source>
+        <translation>Repetición de</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Registro</translation>
     </message>
 </context>
 <context>
@@ -1869,7 +2291,7 @@
         <translation>Sellar: nombre el material</translation>
     </message>
     <message>
-        <source>Seal: type the test's number and standard</source>
+        <source>Seal: type the test&apos;s number and standard</source>
         <translation>Sellar: escriba el número y la norma del ensayo</translation>
     </message>
     <message>
@@ -2586,6 +3008,43 @@
     </message>
 </context>
 <context>
+    <name>ProfilePage</name>
+    <message>
+        <source>Profile</source>
+        <translation>Perfil</translation>
+    </message>
+    <message>
+        <source>This lot has no stations, so it has no profile.</source>
+        <translation>Este lote no tiene estaciones y por eso no tiene perfil.</translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Capas</translation>
+    </message>
+</context>
+<context>
+    <name>ProfileView</name>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>Lift %1</source>
+        <translation>Capa %1</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>de %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s) open</source>
+        <translation>
+            <numerusform>%n fallo abierto</numerusform>
+            <numerusform>%n fallos abiertos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>%1 %2 is outside the calibrated range, %3 to %4.</source>
@@ -2629,6 +3088,127 @@
     <message>
         <source>Void this test</source>
         <translation>Anular este ensayo</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPage</name>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Lot and lifts</source>
+        <translation>Lote y capas</translation>
+    </message>
+    <message>
+        <source>Open failures</source>
+        <translation>Fallos abiertos</translation>
+    </message>
+    <message>
+        <source>Owed</source>
+        <translation>Pendientes</translation>
+    </message>
+    <message>
+        <source>Since the last review</source>
+        <translation>Desde la última revisión</translation>
+    </message>
+    <message>
+        <source>Unusual</source>
+        <translation>Inusual</translation>
+    </message>
+    <message>
+        <source>The word</source>
+        <translation>La palabra</translation>
+    </message>
+    <message>
+        <source>Reviewer</source>
+        <translation>Revisor</translation>
+    </message>
+    <message>
+        <source>Reason, for a return or an exception</source>
+        <translation>Motivo, para devolver o exceptuar</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Devolver</translation>
+    </message>
+    <message>
+        <source>With exception</source>
+        <translation>Con excepción</translation>
+    </message>
+    <message>
+        <source>Accept: %1</source>
+        <translation>Aceptar: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewView</name>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>Whole lot</source>
+        <translation>Lote entero</translation>
+    </message>
+    <message>
+        <source>Lift %1</source>
+        <translation>Capa %1</translation>
+    </message>
+    <message>
+        <source>No engineer is sealed in this book; add one on Kit.</source>
+        <translation>En este libro no hay ingeniero sellado; añada uno en Equipo.</translation>
+    </message>
+    <message>
+        <source>Not yet to be accepted: %1</source>
+        <translation>Aún no se puede aceptar: %1</translation>
+    </message>
+    <message>
+        <source>is open, %1</source>
+        <translation>está abierto, %1</translation>
+    </message>
+    <message>
+        <source>lift %1</source>
+        <translation>capa %1</translation>
+    </message>
+    <message>
+        <source>Site %1</source>
+        <translation>Sitio %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s) without a drawn site</source>
+        <translation>
+            <numerusform>%n ensayo sin sitio sorteado</numerusform>
+            <numerusform>%n ensayos sin sitio sorteado</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Test %1, %2</source>
+        <translation>Ensayo %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>a person not in this book</source>
+        <translation>una persona que no está en este libro</translation>
+    </message>
+    <message>
+        <source>because: %1</source>
+        <translation>porque: %1</translation>
+    </message>
+    <message>
+        <source>Looking through the book…</source>
+        <translation>Revisando el libro…</translation>
+    </message>
+    <message>
+        <source>Nothing unusual was found.</source>
+        <translation>No se encontró nada inusual.</translation>
+    </message>
+    <message>
+        <source>The reason is missing: without one the word cannot be defended.</source>
+        <translation>Falta el motivo: sin él no se puede defender la palabra.</translation>
     </message>
 </context>
 <context>
@@ -2782,7 +3362,7 @@
 <context>
     <name>SeatStep</name>
     <message>
-        <source>Driving the rod: hands clear of the hammer's path, eyes and ears protected. Buried utilities are located first. Local rules and the licence govern.</source>
+        <source>Driving the rod: hands clear of the hammer&apos;s path, eyes and ears protected. Buried utilities are located first. Local rules and the licence govern.</source>
         <translation>Al hincar la varilla: manos fuera del recorrido del martillo, ojos y oídos protegidos. Antes se localizan los servicios enterrados. Rigen las normas locales y la licencia.</translation>
     </message>
     <message>
@@ -3120,7 +3700,7 @@
         <translation>Sellar: la libreta aún no tiene densímetro</translation>
     </message>
     <message>
-        <source>Seal: type the gauge's prescale in its papers first</source>
+        <source>Seal: type the gauge&apos;s prescale in its papers first</source>
         <translation>Sellar: escriba primero la preescala del densímetro en sus papeles</translation>
     </message>
     <message>
@@ -3131,7 +3711,7 @@
 <context>
     <name>StandardCounts</name>
     <message>
-        <source>Stand back while it counts, keep people and vehicles out, and never leave the gauge unattended. The licence, local rules and the manufacturer's instructions govern.</source>
+        <source>Stand back while it counts, keep people and vehicles out, and never leave the gauge unattended. The licence, local rules and the manufacturer&apos;s instructions govern.</source>
         <translation>Aléjese durante el conteo, mantenga fuera a personas y vehículos, y nunca deje el densímetro sin vigilancia. Rigen la licencia, las normas locales y las instrucciones del fabricante.</translation>
     </message>
     <message>
@@ -3179,7 +3759,7 @@
         <translation>%1 de %2 escritos</translation>
     </message>
     <message>
-        <source>Expected spread not known: the gauge's prescale is not in its record.</source>
+        <source>Expected spread not known: the gauge&apos;s prescale is not in its record.</source>
         <translation>Dispersión esperada desconocida: la preescala del densímetro no está en su registro.</translation>
     </message>
     <message>
@@ -3560,6 +4140,60 @@
     </message>
 </context>
 <context>
+    <name>TestsPage</name>
+    <message>
+        <source>Tests</source>
+        <translation>Ensayos</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Mostrar todos</translation>
+    </message>
+    <message>
+        <source>No test is like that.</source>
+        <translation>Ningún ensayo es así.</translation>
+    </message>
+</context>
+<context>
+    <name>TestsView</name>
+    <message>
+        <source>All</source>
+        <translation>Todos</translation>
+    </message>
+    <message>
+        <source>Every lot</source>
+        <translation>Todos los lotes</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>All tests</source>
+        <translation>Todos los ensayos</translation>
+    </message>
+</context>
+<context>
     <name>VerdictStep</name>
     <message>
         <source>Seal: the verdict is refused</source>
@@ -3792,7 +4426,7 @@
         <translation>reensayo</translation>
     </message>
     <message>
-        <source>A verdict says whether a figure meets the job's specification. The gauge's licence, local rules and the manufacturer's instructions govern its use; a licensed professional decides about the work.</source>
+        <source>A verdict says whether a figure meets the job&apos;s specification. The gauge&apos;s licence, local rules and the manufacturer&apos;s instructions govern its use; a licensed professional decides about the work.</source>
         <translation>Un veredicto dice si una cifra cumple la especificación de la obra. La licencia del densímetro, las normas locales y las instrucciones del fabricante rigen su uso; un profesional con licencia decide sobre la obra.</translation>
     </message>
     <message>
@@ -4423,6 +5057,26 @@
         <source>Do not enter</source>
         <translation>No entran</translation>
     </message>
+    <message>
+        <source>needed</source>
+        <translation>requerido</translation>
+    </message>
+    <message>
+        <source>control limit</source>
+        <translation>límite de control</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>test %1</source>
+        <translation>ensayo %1</translation>
+    </message>
+    <message>
+        <source>Compaction in order, %1, %2</source>
+        <translation>Compactación en orden, %1, %2</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::paper</name>
@@ -4521,6 +5175,41 @@
     </message>
 </context>
 <context>
+    <name>groundcount::view::CoverageWords</name>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>Lot %1: %2 % passed, %3 % failed</source>
+        <translation>Lote %1: %2 % aprobado, %3 % fallido</translation>
+    </message>
+    <message>
+        <source> round %1</source>
+        <translation> en torno a %1</translation>
+    </message>
+    <message>
+        <source>largest untested patch %1%2</source>
+        <translation>mayor zona sin ensayar %1%2</translation>
+    </message>
+    <message>
+        <source>untested</source>
+        <translation>sin ensayar</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>untested %1</source>
+        <translation>sin ensayar %1</translation>
+    </message>
+</context>
+<context>
     <name>groundcount::view::CustodySheet</name>
     <message>
         <source>Sign out</source>
@@ -4574,7 +5263,7 @@
         <translation>3/4 in.</translation>
     </message>
     <message>
-        <source>Gauge's</source>
+        <source>Gauge&apos;s</source>
         <translation>Del densímetro</translation>
     </message>
     <message>
@@ -4876,6 +5565,223 @@
     <message>
         <source>One automatic</source>
         <translation>Uno automático</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::StandingWords</name>
+    <message>
+        <source>Accepted</source>
+        <translation>Aceptado</translation>
+    </message>
+    <message>
+        <source>Returned</source>
+        <translation>Devuelto</translation>
+    </message>
+    <message>
+        <source>Accepted with exception</source>
+        <translation>Aceptado con excepción</translation>
+    </message>
+    <message>
+        <source>check overridden</source>
+        <translation>control anulado</translation>
+    </message>
+    <message>
+        <source>amended after the verdict</source>
+        <translation>enmendado tras el veredicto</translation>
+    </message>
+    <message>
+        <source>papers expired</source>
+        <translation>documentos caducados</translation>
+    </message>
+    <message>
+        <source>standard count out</source>
+        <translation>conteo estándar fuera</translation>
+    </message>
+    <message>
+        <source>clearance not met</source>
+        <translation>distancia no cumplida</translation>
+    </message>
+    <message>
+        <source>position poor</source>
+        <translation>posición deficiente</translation>
+    </message>
+    <message>
+        <source>duplicate reading</source>
+        <translation>lectura duplicada</translation>
+    </message>
+    <message>
+        <source>impossible time</source>
+        <translation>hora imposible</translation>
+    </message>
+    <message>
+        <source>same counts twice</source>
+        <translation>mismos conteos dos veces</translation>
+    </message>
+    <message>
+        <source>retest elsewhere</source>
+        <translation>repetición en otro lugar</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>clearances</source>
+        <translation>distancias</translation>
+    </message>
+    <message>
+        <source>seating</source>
+        <translation>asiento</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation>muestra</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>veredicto</translation>
+    </message>
+    <message>
+        <source>random sites drawn</source>
+        <translation>sitios sorteados</translation>
+    </message>
+    <message>
+        <source>requirement</source>
+        <translation>requisito</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>capa</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>taken out</source>
+        <translation>anulado</translation>
+    </message>
+    <message>
+        <source>reference test</source>
+        <translation>ensayo de referencia</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>material</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation>%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 sq ft</source>
+        <translation>%1 ft²</translation>
+    </message>
+    <message>
+        <source>nothing tested</source>
+        <translation>nada ensayado</translation>
+    </message>
+    <message>
+        <source>under way</source>
+        <translation>en curso</translation>
+    </message>
+    <message>
+        <source>failure open</source>
+        <translation>fallo abierto</translation>
+    </message>
+    <message>
+        <source>ready for review</source>
+        <translation>listo para revisar</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptado</translation>
+    </message>
+    <message>
+        <source>accepted with exception</source>
+        <translation>aceptado con excepción</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>changed since accepted</source>
+        <translation>cambiado desde la aceptación</translation>
+    </message>
+    <message>
+        <source>%1 by %2, %3</source>
+        <translation>%1 por %2, %3</translation>
+    </message>
+    <message>
+        <source>a person not in this book</source>
+        <translation>una persona que no está en este libro</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) since</source>
+        <translation>
+            <numerusform>%n registro desde entonces</numerusform>
+            <numerusform>%n registros desde entonces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s) open</source>
+        <translation>
+            <numerusform>%n fallo abierto</numerusform>
+            <numerusform>%n fallos abiertos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s) owed</source>
+        <translation>
+            <numerusform>%n ensayo pendiente</numerusform>
+            <numerusform>%n ensayos pendientes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s) not finished</source>
+        <translation>
+            <numerusform>%n ensayo sin terminar</numerusform>
+            <numerusform>%n ensayos sin terminar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s) amended twice apart</source>
+        <translation>
+            <numerusform>%n ensayo enmendado dos veces por separado</numerusform>
+            <numerusform>%n ensayos enmendados dos veces por separado</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing is tested</source>
+        <translation>no hay nada ensayado</translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n test(s) made, no failure open</source>
+        <translation>
+            <numerusform>%n ensayo hecho, ningún fallo abierto</numerusform>
+            <numerusform>los %n ensayos hechos, ningún fallo abierto</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
     </message>
 </context>
 <context>

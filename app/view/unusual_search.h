@@ -1,0 +1,42 @@
+#pragma once
+
+#include "book/review.h"
+
+#include <QObject>
+#include <QString>
+
+#include <memory>
+#include <thread>
+#include <vector>
+
+namespace groundcount::view {
+
+/// Looks through a whole book for what is unusual, on a thread of its own with its own store: a programme of a million tests
+/// takes its time, and the pages go on.
+class UnusualSearch : public QObject {
+    Q_OBJECT
+public:
+    using QObject::QObject;
+    ~UnusualSearch() override;
+
+    /// Starts a search; one that runs is asked again when it ends.
+    void start(const std::string& bookPath, const method::RuleSet& rules);
+    bool isRunning() const { return m_running; }
+    const std::vector<book::UnusualLine>& lines() const { return m_lines; }
+    /// The sentence when the book cannot be looked through, else "".
+    QString trouble() const { return m_trouble; }
+
+signals:
+    void changed();
+
+private:
+    void end(Result<std::vector<book::UnusualLine>> found);
+
+    std::thread m_thread;
+    std::vector<book::UnusualLine> m_lines;
+    QString m_trouble;
+    std::unique_ptr<std::pair<std::string, method::RuleSet>> m_next;
+    bool m_running = false;
+};
+
+}  // namespace groundcount::view
