@@ -106,6 +106,12 @@ Result<void> Desk::openNamed(const QString& what)
         setScreenOpen(true);
         return {};
     }
+    if (what == QStringLiteral("coverage")) {
+        setPlace(QStringLiteral("map"));
+        m_coverageShown = true;
+        emit coverageShownChanged();
+        return {};
+    }
     if (what.startsWith(QStringLiteral("record:"))) {
         const auto opened = openNamed(QStringLiteral("test:") + name);
         m_sheet.setProperty("recordShown", opened.has_value());
@@ -151,7 +157,7 @@ Result<void> Desk::openNamed(const QString& what)
         setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
         return {};
     }
-    return refused("--open must be new, screen, test:NUMBER, record:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, coverage, test:NUMBER, record:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
 }
 
 void Desk::setScreenOpen(bool open)

@@ -20,6 +20,8 @@ class Desk : public QObject {
     Q_PROPERTY(QString place READ place WRITE setPlace NOTIFY placeChanged)
     Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY lotChanged)
     Q_PROPERTY(QString lotSheet READ lotSheet WRITE setLotSheet NOTIFY lotChanged)
+    /// Whether the map shows what ground the tests stand for.
+    Q_PROPERTY(bool coverageShown MEMBER m_coverageShown NOTIFY coverageShownChanged)
     Q_PROPERTY(QString kit READ kit WRITE setKit NOTIFY kitChanged)
     Q_PROPERTY(QString kitSheet READ kitSheet NOTIFY kitChanged)
     Q_PROPERTY(QString kitSubject READ kitSubject NOTIFY kitChanged)
@@ -67,7 +69,7 @@ public:
     Q_INVOKABLE void openRecord(const QString& testId);
     /// What is typed stays as a draft; what is sealed is in the book.
     Q_INVOKABLE void closeTest();
-    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name, "lot:N-4/review" its review,
+    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name, "lot:N-4/review" its review, "coverage" the map with it,
     /// "kit:counts" a sheet of Kit, "kit:material:P-12" with its subject by name.
     /// @error Refused for another word, or a name that the book does not have
     Result<void> openNamed(const QString& what);
@@ -78,6 +80,7 @@ signals:
     void kitChanged();
     void testOpenChanged();
     void screenOpenChanged();
+    void coverageShownChanged();
 
 private:
     void setTestOpen(bool open);
@@ -89,7 +92,7 @@ private:
     QString m_place = QStringLiteral("day");
     QString m_lot, m_lotSheet, m_kit;
     QString m_placeOfTest;  ///< the place under a test that gave way to a sheet of Kit; empty when none did
-    bool m_testOpen = false, m_screenOpen = false;
+    bool m_testOpen = false, m_screenOpen = false, m_coverageShown = false;
 };
 
 }  // namespace groundcount::view

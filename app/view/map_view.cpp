@@ -94,7 +94,8 @@ void MapView::showCoverage(bool shown)
     if (shown == m_coverageShown)
         return;
     m_coverageShown = shown;
-    setLift(m_lift);
+    if (m_session)
+        setLift(m_lift);
 }
 
 void MapView::showFacts(const book::TestRow& test)

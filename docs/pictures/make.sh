@@ -28,6 +28,12 @@ for size in 360x640 412x915 1280x800; do
     picture verdict-pass "$size" --open test:24
     picture verdict-fail "$size" --open test:26
 done
+for size in 360x640 412x915 1280x800; do
+    picture map-coverage "$size" --place map --open coverage
+    for sheet in review figures profile tests; do
+        picture "lot-$sheet" "$size" --open "lot:N-3/$sheet"
+    done
+done
 for sheet in counts custody gauge material rules offset; do
     case $sheet in material) named=:P-12 ;; gauge | custody | counts) named=":Gauge 07" ;; *) named= ;; esac
     picture "kit-$sheet" 412x915 --open "kit:$sheet$named"

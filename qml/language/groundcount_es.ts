@@ -2729,6 +2729,10 @@
         <source>Who may use a gauge is a matter of the licence and of training; a certificate here is a note, not a permission.</source>
         <translation>Quién puede usar un densímetro depende de la licencia y de la capacitación; aquí un certificado es una nota, no un permiso.</translation>
     </message>
+    <message>
+        <source>Tests for</source>
+        <translation>Ensaya para</translation>
+    </message>
 </context>
 <context>
     <name>PersonSheet</name>
@@ -5432,6 +5436,14 @@
     <message>
         <source>Certificate ends</source>
         <translation>El certificado vence</translation>
+    </message>
+    <message>
+        <source>Contractor</source>
+        <translation>Contratista</translation>
+    </message>
+    <message>
+        <source>Agency</source>
+        <translation>Organismo</translation>
     </message>
 </context>
 <context>

@@ -18,6 +18,7 @@ FocusScope {
     MapView {
         id: page
         session: Session
+        coverageShown: Desk.coverageShown
     }
     Flickable {
         id: list
@@ -139,7 +140,7 @@ FocusScope {
             objectName: "coverageButton"
             glyph: Glyph.Cells
             text: page.coverageShown ? qsTr("Hide the coverage") : qsTr("Show the coverage")
-            onClicked: page.coverageShown = !page.coverageShown
+            onClicked: Desk.coverageShown = !Desk.coverageShown
         }
         MapButton {
             objectName: "legendButton"
@@ -303,8 +304,8 @@ FocusScope {
         id: pane
         objectName: "mapDetail"
         visible: root.beside
-        anchors.right: parent.right
-        width: root.beside ? 340 : 0
+        x: root.beside ? parent.width - width : parent.width
+        width: 340
         height: parent.height
         page: page
     }

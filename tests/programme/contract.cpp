@@ -26,22 +26,21 @@ std::string text(double value, int places)
     return buffer;
 }
 
+std::string two(int number)
+{
+    return {static_cast<char>('0' + number / 10), static_cast<char>('0' + number % 10)};
+}
+
 /// UTC of a day from 1 June 2026 and a second in it.
 std::string timeText(int day, int second)
 {
+    constexpr int kLengths[] = {30, 31, 31, 30, 31, 30, 31};  // June to December
     day += second / 86'400;
     second %= 86'400;
-    char buffer[40];
-    std::snprintf(buffer, sizeof buffer, "%sT%02d:%02d:%02d.000Z", [&] {
-        static char date[16];
-        constexpr int kLengths[] = {30, 31, 31, 30, 31, 30, 31};  // June to December
-        int month = 0;
-        while (month < 6 && day >= kLengths[month])
-            day -= kLengths[month++];
-        std::snprintf(date, sizeof date, "2026-%02d-%02d", month + 6, day + 1);
-        return date;
-    }(), second / 3600, second / 60 % 60, second % 60);
-    return buffer;
+    int month = 0;
+    while (month < 6 && day >= kLengths[month])
+        day -= kLengths[month++];
+    return "2026-" + two(month + 6) + '-' + two(day + 1) + 'T' + two(second / 3600) + ':' + two(second / 60 % 60) + ':' + two(second % 60) + ".000Z";
 }
 
 /// What differs from a test in order.

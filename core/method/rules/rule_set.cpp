@@ -44,6 +44,9 @@ const std::vector<RuleKey>& limitKeys()
         {"place.accuracy", "two-sigma radius of a position, at most", "ft|m"},
         {"lot.moving_mean", "results in a moving mean", "tests"},
         {"lot.outlier_level", "significance level of the outlier test, two-sided", "%"},
+        {"compare.level", "significance level of comparisons of two sets of tests, two-sided", "%"},
+        {"compare.pairs", "places tested side by side, at least, before pairs are compared", "pairs"},
+        {"compare.distance", "two tests side by side, at most", "ft|m"},
     };
     return keys;
 }
@@ -58,9 +61,6 @@ const std::vector<RuleKey>& optionalLimitKeys()
         {"standard.z", "statistical limit of a standard count, standard deviations", "sd"},
         {"standard.half_life_density", "half-life of the density source", "d"},
         {"standard.half_life_moisture", "half-life of the moisture source", "d"},
-        {"compare.level", "significance level of comparisons of two sets of tests, two-sided", "%"},
-        {"compare.pairs", "places tested side by side, at least, before pairs are compared", "pairs"},
-        {"compare.distance", "two tests side by side, at most", "ft|m"},
         {"stability.counts", "single counts of a stability test", "counts"},
         {"stability.low", "stability ratio, at least", "ratio"},
         {"stability.high", "stability ratio, at most", "ratio"},

@@ -1,7 +1,8 @@
 """A generated programme with known truth through groundbook, against an independent calculation: everything unusual that was
-planted is listed and nothing else is; owed, mean, s and percent within limits by SciPy; coverage by Shapely. 77 = a library is missing.
+planted is listed and nothing else is; owed, mean, s and percent within limits by SciPy; coverage by SciPy's Qhull. 77 = a library is missing.
 
-Percent within limits: the beta form of the quality index [AQLSCHEMES]; coverage: cells of a Voronoi diagram, each at most its share.
+Percent within limits: the beta form of the quality index [AQLSCHEMES]; coverage: cells of a Voronoi diagram of the tests and their mirror
+images in the four edges, which ends each cell at the edge, each at most its share.
 usage: reference_programme.py PROGRAMME GROUNDBOOK [TESTS_PER_LIFT]"""
 import json
 import math
@@ -11,11 +12,11 @@ import tempfile
 from collections import defaultdict
 
 try:
+    import numpy
+    from scipy.spatial import Voronoi
     from scipy.stats import beta
-    from shapely.geometry import MultiPoint, Point, box
-    from shapely.ops import voronoi_diagram
 except ImportError as missing:
-    print(f"not run: {missing.name} is missing; apt-get install python3-scipy python3-shapely")
+    print(f"not run: {missing.name} is missing; apt-get install python3-scipy")
     sys.exit(77)
 
 FOOT = 1200 / 3937  # US survey foot, m
@@ -74,27 +75,57 @@ def check_lots(contract, told):
         near(f"{name} last moving mean", lot["moving_means"][-1], sum(values[-4:]) / 4, 1e-9)
 
 
+def cell_areas(points, west, east, south, north):
+    """Area of each point's cell within a rectangle."""
+    points = numpy.array(points)
+    mirrored = [points]
+    for axis, edge in ((0, west), (0, east), (1, south), (1, north)):
+        image = points.copy()
+        image[:, axis] = 2 * edge - image[:, axis]
+        mirrored.append(image)
+    diagram = Voronoi(numpy.concatenate(mirrored))
+    areas = []
+    for i in range(len(points)):
+        corners = diagram.vertices[diagram.regions[diagram.point_region[i]]] - points[i]
+        corners = corners[numpy.argsort(numpy.arctan2(corners[:, 1], corners[:, 0]))]  # a cell is convex and holds its point
+        x, y = corners[:, 0], corners[:, 1]
+        areas.append(0.5 * abs(numpy.dot(x, numpy.roll(y, -1)) - numpy.dot(y, numpy.roll(x, -1))))
+    return areas
+
+
 def check_coverage(contract, told, lots):
     retested = {t["retest_of"] for t in contract["tests"] if t["retest_of"]}
+    half = contract["half_width"] * 0.3048 / FOOT
     checked = 0
     for entry in told:
         if entry["lot"] not in lots:
             continue
-        begin = contract["north0"] + contract["lots"].index(entry["lot"]) * contract["lot_length"]
-        ground = box(contract["east0"] - contract["half_width"] * 0.3048 / FOOT, begin, contract["east0"] + contract["half_width"] * 0.3048 / FOOT, begin + contract["lot_length"])
+        south = contract["north0"] + contract["lots"].index(entry["lot"]) * contract["lot_length"]
+        whole = 2 * half * contract["lot_length"]
+        share = whole / contract["tests_per_lift"]
         speaking = [t for t in contract["tests"] if t["lot"] == entry["lot"] and t["lift"] == entry["lift"] and t["number"] not in retested]
-        points = [Point(t["east"], t["north"]) for t in speaking]
-        share = ground.area / contract["tests_per_lift"]
         areas = {"pass": 0.0, "fail": 0.0}
-        cells = list(voronoi_diagram(MultiPoint(points), envelope=ground.buffer(5000)).geoms)
-        for test, point in zip(speaking, points):
-            cell = next(c for c in cells if c.covers(point))
-            areas[test["result"]] += min(share, cell.intersection(ground).area)
+        cells = cell_areas([(t["east"], t["north"]) for t in speaking], contract["east0"] - half, contract["east0"] + half, south, south + contract["lot_length"])
+        near("sum of the cells", sum(cells), whole, 1e-6 * whole)
+        for test, area in zip(speaking, cells):
+            areas[test["result"]] += min(share, area)
         square = FOOT * FOOT
-        for key, area in (("ground_m2", ground.area), ("passed_m2", areas["pass"]), ("failed_m2", areas["fail"]), ("untested_m2", ground.area - areas["pass"] - areas["fail"])):
-            near(f"{entry['lot']} lift {entry['lift']} {key}", entry[key], area * square, 1e-3 + 1e-6 * ground.area * square)
+        for key, area in (("ground_m2", whole), ("passed_m2", areas["pass"]), ("failed_m2", areas["fail"]), ("untested_m2", whole - areas["pass"] - areas["fail"])):
+            # places are taken to the millimetre, so that a cell's edges move by as much
+            near(f"{entry['lot']} lift {entry['lift']} {key}", entry[key], area * square, (1e-6 if key == "ground_m2" else 5e-5) * whole * square)
         checked += 1
     return checked
+
+
+def check_review(groundbook, book, name, lots, coverage):
+    """The review's open failures are those of the statistics, and their grounds add up to the failed ground of the coverage."""
+    review = ask(groundbook, "review", book, "--lot", name)[0]
+    lot = next(l for l in lots["lots"] if l["lot"] == name)
+    if sorted(review["open_failures"]) != sorted(lot["open_failures"]) or (review["standing"] == "failure open") != bool(lot["open_failures"]):
+        sys.exit(f"{name}: the review says {review['standing']}, open {review['open_failures']}")
+    for lift in review["lifts"]:
+        failed = next(c["failed_m2"] for c in coverage if c["lot"] == name and c["lift"] == lift["lift"])
+        near(f"{name} lift {lift['lift']} failed ground", sum(lift["failed_m2"].values()), failed, 1e-6)
 
 
 def main():
@@ -111,8 +142,10 @@ def main():
             if told != planted:
                 sys.exit(f"{contract['book']}: listed and not planted {sorted(told - planted)[:5]}, planted and not listed {sorted(planted - told)[:5]}")
             kinds |= {kind for _, kind in planted}
-            check_lots(contract, ask(groundbook, "lots", book))
-            lifts += check_coverage(contract, ask(groundbook, "coverage", book), contract["lots"][:2])
+            lots, coverage = ask(groundbook, "lots", book), ask(groundbook, "coverage", book)
+            check_lots(contract, lots)
+            lifts += check_coverage(contract, coverage, contract["lots"][:2])
+            check_review(groundbook, book, contract["lots"][0], lots, coverage)
             print(f"{contract['book']}: {len(contract['tests'])} tests, {len(planted)} planted, {len(contract['lots'])} lots")
         if len(kinds) != 10:
             sys.exit(f"Only {sorted(kinds)} were planted.")
