@@ -1871,6 +1871,17 @@
     </message>
 </context>
 <context>
+    <name>MapCoverageCard</name>
+    <message>
+        <source>No lot has this lift.</source>
+        <translation>Ningún lote tiene esta capa.</translation>
+    </message>
+    <message>
+        <source>Between tests nothing is known; the specification decides how many are enough.</source>
+        <translation>Entre ensayos no se sabe nada; la especificación decide cuántos bastan.</translation>
+    </message>
+</context>
+<context>
     <name>MapDetail</name>
     <message>
         <source>Open the test</source>
@@ -1887,6 +1898,25 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>MapHeldCard</name>
+    <message>
+        <source>This place</source>
+        <translation>Este lugar</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Place an obstacle</source>
+        <translation>Colocar un obstáculo</translation>
+    </message>
+    <message>
+        <source>Start a test here</source>
+        <translation>Empezar un ensayo aquí</translation>
     </message>
 </context>
 <context>
@@ -1943,16 +1973,8 @@
         <translation>Mostrar dónde estoy</translation>
     </message>
     <message>
-        <source>This place</source>
-        <translation>Este lugar</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>Place an obstacle</source>
-        <translation>Colocar un obstáculo</translation>
     </message>
     <message>
         <source>Start a test here</source>
@@ -1969,14 +1991,6 @@
     <message>
         <source>Show the coverage</source>
         <translation>Mostrar la cobertura</translation>
-    </message>
-    <message>
-        <source>No lot has this lift.</source>
-        <translation>Ningún lote tiene esta capa.</translation>
-    </message>
-    <message>
-        <source>Between tests nothing is known; the specification decides how many are enough.</source>
-        <translation>Entre ensayos no se sabe nada; la especificación decide cuántos bastan.</translation>
     </message>
 </context>
 <context>

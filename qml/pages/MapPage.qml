@@ -173,54 +173,12 @@ FocusScope {
         anchors.bottom: parent.bottom
         onClosed: open = false
     }
-    Rectangle {
+    MapHeldCard {
         id: heldCard
-        objectName: "heldCard"
-        visible: page.isHeld
         anchors.left: list.right
         anchors.right: pane.left
         anchors.bottom: parent.bottom
-        height: visible ? heldColumn.implicitHeight + Theme.gap4 : 0
-        color: Theme.paper
-        Rule {
-            width: parent.width
-        }
-        Column {
-            id: heldColumn
-            x: Theme.margin
-            y: Theme.gap2
-            width: parent.width - 2 * Theme.margin
-            spacing: Theme.gap2
-            PageHead {
-                objectName: "heldHead"
-                width: parent.width
-                title: page.touchedText === "" ? qsTr("This place") : page.touchedText
-                link: qsTr("Close")
-                onLinkActivated: page.letGo()
-            }
-            Row {
-                width: parent.width
-                spacing: Theme.gap3
-                SecondaryButton {
-                    objectName: "heldObstacle"
-                    width: (parent.width - Theme.gap3) / 2
-                    text: qsTr("Place an obstacle")
-                    onClicked: {
-                        Desk.obstacle.openAt(page.heldNorth, page.heldEast, page.heldUncertaintyMetres, page.touchedText);
-                        page.letGo();
-                    }
-                }
-                SecondaryButton {
-                    objectName: "heldTest"
-                    width: (parent.width - Theme.gap3) / 2
-                    text: qsTr("Start a test here")
-                    onClicked: {
-                        Desk.startAtPoint(page.heldNorth, page.heldEast);
-                        page.letGo();
-                    }
-                }
-            }
-        }
+        page: page
     }
     Rectangle {
         id: card
@@ -267,38 +225,13 @@ FocusScope {
             }
         }
     }
-    Rectangle {
+    MapCoverageCard {
         id: covered
-        objectName: "coverageCard"
         visible: page.coverageShown && !card.visible && !heldCard.visible && !legend.visible
         anchors.left: list.right
         anchors.right: pane.left
         anchors.bottom: parent.bottom
-        height: visible ? coverageColumn.implicitHeight + Theme.gap4 : 0
-        color: Theme.paper
-        Rule {
-            width: parent.width
-        }
-        Column {
-            id: coverageColumn
-            x: Theme.margin
-            y: Theme.gap2
-            width: parent.width - 2 * Theme.margin
-            RowColumn {
-                objectName: "coverageRows"
-                width: parent.width
-                rows: page.coverage
-                onPicked: rowId => {
-                    Desk.lot = rowId;
-                    Desk.place = "lots";
-                }
-            }
-            Body {
-                width: parent.width
-                color: Theme.ink2
-                text: page.coverage.count === 0 ? qsTr("No lot has this lift.") : qsTr("Between tests nothing is known; the specification decides how many are enough.")
-            }
-        }
+        page: page
     }
     MapDetail {
         id: pane
