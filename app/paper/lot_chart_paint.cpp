@@ -17,6 +17,9 @@ QPen flat(const QColor& colour, qreal width, Qt::PenStyle style = Qt::SolidLine)
     return QPen(colour, width, style, Qt::FlatCap, Qt::MiterJoin);
 }
 
+// the last part of the width is for the names of the lines
+constexpr qreal kSpan = 0.76;
+
 struct Frame {
     QRectF box;
     const book::LotChart& chart;
@@ -24,7 +27,7 @@ struct Frame {
     qreal x(std::size_t i) const
     {
         const auto n = chart.points.size();
-        return n < 2 ? box.center().x() : box.left() + box.width() * (0.03 + 0.94 * static_cast<qreal>(i) / static_cast<qreal>(n - 1));
+        return n < 2 ? box.center().x() : box.left() + box.width() * (0.03 + kSpan * static_cast<qreal>(i) / static_cast<qreal>(n - 1));
     }
     qreal y(double value) const { return box.bottom() - box.height() * std::clamp((value - chart.bottom) / (chart.top - chart.bottom), 0.0, 1.0); }
 };
@@ -113,7 +116,7 @@ void drawResults(QPainter& painter, const Frame& frame, const ChartInk& ink)
     painter.setPen(QPen(ink.ink2, ink.rule * 1.75, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.drawPolyline(moving);
     // many results stand close: symbols shrink so that each is still seen
-    const qreal room = chart.points.size() < 2 ? 16 : frame.box.width() * 0.94 / static_cast<qreal>(chart.points.size() - 1);
+    const qreal room = chart.points.size() < 2 ? 16 : frame.box.width() * kSpan / static_cast<qreal>(chart.points.size() - 1);
     const qreal size = std::clamp(room * 1.1, 3.0 * ink.rule, 8.0 * ink.rule);
     for (std::size_t i = 0; i < chart.points.size(); ++i) {
         const QRectF symbol(line[static_cast<qsizetype>(i)] - QPointF(size / 2, size / 2), QSizeF(size, size));
@@ -158,7 +161,10 @@ void drawLotChart(QPainter& painter, const book::LotChart& chart, const QRectF& 
     if (!chart.points.empty()) {
         const QString first = text(chart.points.front().number), last = text(chart.points.back().number);
         painter.drawText(QPointF(frame.box.left(), box.bottom() - 3), Words::tr("test %1").arg(first));
-        painter.drawText(QPointF(frame.box.right() - metrics.horizontalAdvance(Words::tr("test %1").arg(last)), box.bottom() - 3), Words::tr("test %1").arg(last));
+        if (chart.points.size() > 2) {
+            const QString word = Words::tr("test %1").arg(last);
+            painter.drawText(QPointF(frame.x(chart.points.size() - 1) - metrics.horizontalAdvance(word) / 2, box.bottom() - 3), word);
+        }
     }
     painter.restore();
 }

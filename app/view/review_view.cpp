@@ -21,17 +21,16 @@ std::optional<book::ReviewedLot> reviewedLot(Session& session, const QString& lo
     return std::move(lots->front());
 }
 
-ReviewView::ReviewView(QObject* parent) : QObject(parent)
-{
-    connect(&m_search, &UnusualSearch::changed, this, &ReviewView::showUnusual);
-}
-
 void ReviewView::setSession(Session* session)
 {
     if (m_session == session)
         return;
     m_session = session;
     connect(session, &Session::recordsChanged, this, &ReviewView::refresh);
+    m_search = session->findChild<UnusualSearch*>();
+    if (!m_search)
+        m_search = new UnusualSearch(session);
+    connect(m_search, &UnusualSearch::changed, this, &ReviewView::showUnusual);
     refresh();
     emit sessionChanged();
 }
@@ -85,7 +84,8 @@ void ReviewView::refresh()
     showFailures(*lot);
     showOwed(*lot);
     showChanges(*lot);
-    m_search.start(m_session->store().path(), m_session->ruleSet());
+    m_search->start(m_session->store().path(), m_session->ruleSet(), m_session->store().lastRow().value_or(0));
+    showUnusual();
     emit changed();
 }
 
@@ -208,7 +208,7 @@ void ReviewView::showUnusual()
         if (test.lot == m_lot.toStdString())
             liftOf.emplace(test.id, test.lift);
     std::vector<Row> rows;
-    for (const auto& line : m_search.lines()) {
+    for (const auto& line : m_search->lines()) {
         const auto lift = liftOf.find(line.test);
         if (lift == liftOf.end() || !isOfPart(lift->second))
             continue;
@@ -218,8 +218,8 @@ void ReviewView::showUnusual()
         row.second = QString::fromStdString(line.what);
         rows.push_back(std::move(row));
     }
-    m_unusualText = m_search.isRunning()            ? tr("Looking through the book…")
-                    : !m_search.trouble().isEmpty() ? m_search.trouble()
+    m_unusualText = m_search->isRunning()            ? tr("Looking through the book…")
+                    : !m_search->trouble().isEmpty() ? m_search->trouble()
                     : rows.empty()                  ? tr("Nothing unusual was found.") : QString();
     m_unusual.setRows(std::move(rows));
     emit unusualChanged();

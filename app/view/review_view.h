@@ -37,7 +37,7 @@ class ReviewView : public QObject {
     Q_PROPERTY(QString trouble MEMBER m_trouble NOTIFY changed)
 
 public:
-    explicit ReviewView(QObject* parent = nullptr);
+    explicit ReviewView(QObject* parent = nullptr) : QObject(parent) {}
     Session* session() const { return m_session; }
     void setSession(Session* session);
     QString lot() const { return m_lot; }
@@ -79,7 +79,7 @@ private:
     std::vector<book::PersonRow> m_engineers;
     book::Tally m_tally;  ///< of the part
     RowList m_parts, m_failures, m_owed, m_changes, m_unusual;
-    UnusualSearch m_search;
+    UnusualSearch* m_search = nullptr;  ///< the session's
 };
 
 /// The lot as it stands by the rows of the session; nothing when the book does not have it or cannot be read.

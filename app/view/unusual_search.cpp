@@ -10,12 +10,19 @@ UnusualSearch::~UnusualSearch()
         m_thread.join();
 }
 
-void UnusualSearch::start(const std::string& bookPath, const method::RuleSet& rules)
+void UnusualSearch::start(const std::string& bookPath, const method::RuleSet& rules, std::int64_t state)
 {
-    if (m_running) {
-        m_next = std::make_unique<std::pair<std::string, method::RuleSet>>(bookPath, rules);
+    if (state == m_state)
         return;
-    }
+    m_state = state;
+    if (m_running)
+        m_next = std::make_unique<std::pair<std::string, method::RuleSet>>(bookPath, rules);
+    else
+        run(bookPath, rules);
+}
+
+void UnusualSearch::run(const std::string& bookPath, const method::RuleSet& rules)
+{
     if (m_thread.joinable())
         m_thread.join();
     m_running = true;
@@ -34,7 +41,7 @@ void UnusualSearch::end(Result<std::vector<book::UnusualLine>> found)
     m_trouble = found ? QString() : QString::fromStdString(found.error().what);
     m_lines = found ? std::move(*found) : std::vector<book::UnusualLine>();
     if (const auto next = std::move(m_next))
-        start(next->first, next->second);
+        run(next->first, next->second);
     else
         emit changed();
 }
