@@ -1,6 +1,7 @@
 #include "book/job_rules.h"
 #include "book/lot_statistics.h"
 #include "book/state_query.h"
+#include "method/decimal.h"
 #include "paper/lot_chart_paint.h"
 #include "paper/paper_ink.h"
 #include "paper/paper_text.h"
@@ -93,7 +94,7 @@ QString shownOr(const book::Figure<T>& figure, Shown shown)
 /// The lot's figures; where there is none, the sentence that says why.
 Facts statisticsOf(const book::LotStatistics& figures)
 {
-    const auto number = [](double value, int places) { return figure(QString::number(value, 'f', places).toStdString()); };
+    const auto number = [](double value, int places) { return figure(reportedText(value, places, TieRule::HalfEven)); };
     QStringList left;
     for (const auto& one : figures.leftOut)
         left.append(text(one));

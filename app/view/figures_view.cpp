@@ -1,6 +1,7 @@
 #include "view/figures_view.h"
 
 #include "book/store.h"
+#include "method/decimal.h"
 #include "method/explain/explain_lot.h"
 #include "view/figure_text.h"
 
@@ -15,6 +16,12 @@ std::vector<double> valuesOf(const book::LotStatistics& lot)
     for (const auto& v : lot.values)
         values.push_back(v.compactionPct);
     return values;
+}
+
+/// As groundbook and the sheet write it.
+QString reported(double value, int places)
+{
+    return shownDecimal(reportedText(value, places, TieRule::HalfEven));
 }
 
 QString told(const std::string& sentence)
@@ -149,12 +156,12 @@ void FiguresView::addStatistics(const book::LotStatistics& lot, const book::Stat
     const QString percent = QStringLiteral("%");
     const QString entered = tr("%n result(s) enter", nullptr, static_cast<int>(lot.values.size())) + (lot.leftOut.empty() ? QString() : ", " + tr("%n left out", nullptr, static_cast<int>(lot.leftOut.size())));
     const auto spread = book::explainSpread(lot);
-    addFigure(tr("Mean compaction"), lot.mean.value ? entered : told(lot.mean.whyNot), lot.mean.value ? figureText(*lot.mean.value, 2) : QString(), lot.mean.value ? percent : QString(), spread);
-    addFigure(tr("Standard deviation"), lot.spread.value ? tr("with n − 1") : told(lot.spread.whyNot), lot.spread.value ? figureText(lot.spread.value->sd, 2) : QString(), lot.spread.value ? percent : QString(), spread);
-    addFigure(tr("Percent within limits"), lot.pwl.value ? tr("by the rule set's rounding chain") : told(lot.pwl.whyNot), lot.pwl.value ? figureText(lot.pwl.value->pwl, 1) : QString(),
+    addFigure(tr("Mean compaction"), lot.mean.value ? entered : told(lot.mean.whyNot), lot.mean.value ? reported(*lot.mean.value, 2) : QString(), lot.mean.value ? percent : QString(), spread);
+    addFigure(tr("Standard deviation"), lot.spread.value ? tr("with n − 1") : told(lot.spread.whyNot), lot.spread.value ? reported(lot.spread.value->sd, 2) : QString(), lot.spread.value ? percent : QString(), spread);
+    addFigure(tr("Percent within limits"), lot.pwl.value ? tr("by the rule set's rounding chain") : told(lot.pwl.whyNot), lot.pwl.value ? reported(lot.pwl.value->pwl, 1) : QString(),
               lot.pwl.value ? percent : QString(), lot.pwl.value ? method::explainPwl(lot.limits, rules.chain, *lot.pwl.value) : Steps());
     addFigure(tr("Moving mean of %1").arg(rules.movingMean), lot.movingMeans.empty() ? tr("fewer than %1 results").arg(rules.movingMean) : tr("the last one"),
-              lot.movingMeans.empty() ? QString() : figureText(lot.movingMeans.back(), 2), lot.movingMeans.empty() ? QString() : percent, book::explainMovingMean(lot, rules.movingMean));
+              lot.movingMeans.empty() ? QString() : reported(lot.movingMeans.back(), 2), lot.movingMeans.empty() ? QString() : percent, book::explainMovingMean(lot, rules.movingMean));
 }
 
 void FiguresView::addOutlier(const book::LotStatistics& lot, const book::StatisticsRules& rules)
@@ -166,7 +173,7 @@ void FiguresView::addOutlier(const book::LotStatistics& lot, const book::Statist
     const auto& test = *lot.outlier.value;
     const QString number = QString::fromStdString(lot.values[test.index].test->number);
     addFigure(test.flagged ? tr("Outlier: test %1").arg(number) : tr("No outlier"), test.flagged ? tr("flagged, never dropped by itself") : tr("test %1 lies farthest out").arg(number),
-              figureText(lot.values[test.index].compactionPct, 1), QStringLiteral("%"), method::explainOutlier(valuesOf(lot), rules.outlierLevel, method::Sides::Two, test));
+              reported(lot.values[test.index].compactionPct, 1), QStringLiteral("%"), method::explainOutlier(valuesOf(lot), rules.outlierLevel, method::Sides::Two, test));
 }
 
 void FiguresView::addCharts(const std::vector<book::TestRow>& tests, const book::LotStatistics& lot, const book::StatisticsRules& rules)
