@@ -7,6 +7,9 @@
 namespace groundcount::view {
 namespace {
 
+/// Stands for a lot on Lots while the owner's file is made; no lot has such an id.
+const QString kHandOver = QStringLiteral("hand-over");
+
 /// Id of the gauge, reference test or person of this name; empty for no name. @error Refused for a name that the book does not have
 Result<QString> kitSubjectNamed(const Session& session, const QString& name)
 {
@@ -58,7 +61,7 @@ void Desk::setLot(const QString& id)
     if (id == m_lot)
         return;
     m_lot = id;
-    if (id.isEmpty())
+    if (id.isEmpty() || id == kHandOver)
         m_lotSheet.clear();
     emit lotChanged();
 }
@@ -69,6 +72,8 @@ void Desk::setLotSheet(const QString& sheet)
     // the tests of every lot need none that is chosen
     if (sheet == m_lotSheet || !sheets.contains(sheet) || (m_lot.isEmpty() && !sheet.isEmpty() && sheet != sheets.last()))
         return;
+    if (m_lot == kHandOver)
+        m_lot.clear();
     m_lotSheet = sheet;
     emit lotChanged();
 }
@@ -104,6 +109,11 @@ Result<void> Desk::openNamed(const QString& what)
     }
     if (what == QStringLiteral("screen")) {
         setScreenOpen(true);
+        return {};
+    }
+    if (what == kHandOver) {
+        setPlace(QStringLiteral("lots"));
+        setLot(kHandOver);
         return {};
     }
     if (what == QStringLiteral("coverage")) {
@@ -157,7 +167,7 @@ Result<void> Desk::openNamed(const QString& what)
         setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
         return {};
     }
-    return refused("--open must be new, screen, coverage, test:NUMBER, record:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, coverage, hand-over, test:NUMBER, record:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
 }
 
 void Desk::setScreenOpen(bool open)

@@ -1,9 +1,10 @@
 #pragma once
 
+#include "view/text_translator.h"
+
 #include <QObject>
 #include <QString>
 #include <QStringList>
-#include <QTranslator>
 #include <QtQml/qqmlregistration.h>
 
 namespace groundcount::view {
@@ -59,7 +60,7 @@ private:
     void speak();
 
     QString m_path, m_trouble;
-    QTranslator m_translator;
+    TextTranslator m_translator;
     int m_theme = 0, m_text = 0, m_language = 0;
 };
 

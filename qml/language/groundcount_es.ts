@@ -1353,6 +1353,120 @@
     </message>
 </context>
 <context>
+    <name>HandOverPane</name>
+    <message>
+        <source>Hand over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Form of the file</source>
+        <translation>Formato del archivo</translation>
+    </message>
+    <message>
+        <source>Choose where it goes</source>
+        <translation>Elegir dónde guardarlo</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>What will be in it</source>
+        <translation>Lo que llevará</translation>
+    </message>
+    <message>
+        <source>A file of that name is replaced only when the new one is whole. The field book stays the evidence.</source>
+        <translation>Un archivo con ese nombre se reemplaza solo cuando el nuevo está completo. La libreta de campo sigue siendo la prueba.</translation>
+    </message>
+</context>
+<context>
+    <name>HandOverView</name>
+    <message>
+        <source>Tests</source>
+        <translation>Ensayos</translation>
+    </message>
+    <message>
+        <source>place, figures, verdict and who made it</source>
+        <translation>lugar, cifras, veredicto y quién lo hizo</translation>
+    </message>
+    <message>
+        <source>Drawn sites</source>
+        <translation>Sitios sorteados</translation>
+    </message>
+    <message>
+        <source>tested and owed</source>
+        <translation>ensayados y pendientes</translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Capas</translation>
+    </message>
+    <message>
+        <source>the ground that each test stands for</source>
+        <translation>el terreno que representa cada ensayo</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>requirement and how far they are</source>
+        <translation>requisito y cuánto llevan</translation>
+    </message>
+    <message>
+        <source>Obstacles</source>
+        <translation>Obstáculos</translation>
+    </message>
+    <message>
+        <source>places and lines</source>
+        <translation>lugares y líneas</translation>
+    </message>
+    <message>
+        <source>Photos, symbols, rule sets</source>
+        <translation>Fotos, símbolos, juegos de reglas</translation>
+    </message>
+    <message>
+        <source>and the hashes that tie the file to this book</source>
+        <translation>y las huellas que atan el archivo a esta libreta</translation>
+    </message>
+    <message>
+        <source>Tests only, as longitude and latitude on WGS 84. Between NAD 83 and WGS 84 lie one to two metres on the ground.</source>
+        <translation>Solo ensayos, como longitud y latitud en WGS 84. Entre NAD 83 y WGS 84 hay de uno a dos metros en el terreno.</translation>
+    </message>
+    <message>
+        <source>Tests only, as a table; places in the job&apos;s coordinate system.</source>
+        <translation>Solo ensayos, como tabla; lugares en el sistema de coordenadas del trabajo.</translation>
+    </message>
+    <message>
+        <source>Everything in one file, in the job&apos;s coordinate system. A desktop GIS opens it with the symbols of this map.</source>
+        <translation>Todo en un archivo, en el sistema de coordenadas del trabajo. Un SIG de escritorio lo abre con los símbolos de este mapa.</translation>
+    </message>
+    <message>
+        <source>Hand over: no book is open</source>
+        <translation>Entregar: no hay ninguna libreta abierta</translation>
+    </message>
+    <message>
+        <source>Hand over: the job needs a coordinate system</source>
+        <translation>Entregar: el trabajo necesita un sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>Reading the book</source>
+        <translation>Leyendo la libreta</translation>
+    </message>
+    <message>
+        <source>%1 is written and was read again: %2 rows.</source>
+        <translation>%1 está escrito y se leyó de nuevo: %2 filas.</translation>
+    </message>
+    <message>
+        <source>Stopping</source>
+        <translation>Deteniendo</translation>
+    </message>
+    <message>
+        <source>Writing: %1 rows</source>
+        <translation>Escribiendo: %1 filas</translation>
+    </message>
+</context>
+<context>
     <name>HazardCard</name>
     <message>
         <source>Vertical face</source>
@@ -1772,6 +1886,10 @@
     <message>
         <source>By state, person, gauge, material, day</source>
         <translation>Por estado, persona, equipo, material, día</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Entregar</translation>
     </message>
 </context>
 <context>

@@ -10,6 +10,7 @@ FocusScope {
     readonly property bool wide: width >= Theme.wideFrom - Theme.railWidth
     readonly property bool inside: page.chosenLot !== ""
     readonly property bool sheetOpen: Desk.lotSheet !== ""
+    readonly property bool handingOver: Desk.lot === "hand-over"
     // list, lot and sheet side by side where there is room for three; else the sheet takes the lot's place
     readonly property bool three: width >= Theme.threeFrom
     readonly property real listWidth: three && sheetOpen ? 320 : wide ? 412 : width
@@ -65,6 +66,12 @@ FocusScope {
                 text: qsTr("Tests of every lot")
                 onClicked: Desk.lotSheet = "tests"
             }
+            LinkRow {
+                objectName: "handOverLink"
+                width: parent.width
+                text: qsTr("Hand over")
+                onClicked: Desk.lot = "hand-over"
+            }
         }
     }
     Rectangle {
@@ -83,7 +90,7 @@ FocusScope {
     }
     Flickable {
         objectName: "lotDetail"
-        visible: root.inside && (root.three || !root.sheetOpen)
+        visible: root.inside && !root.handingOver && (root.three || !root.sheetOpen)
         x: root.wide ? root.listWidth + Theme.hairWidth : 0
         width: root.lotWidth - (root.wide ? Theme.hairWidth : 0)
         height: parent.height
@@ -184,6 +191,15 @@ FocusScope {
         width: Theme.hairWidth
         height: parent.height
         color: Theme.ink
+    }
+    // Always there: leaving the page does not stop the writing.
+    HandOverPane {
+        visible: root.handingOver
+        x: root.wide ? root.listWidth + Theme.hairWidth : 0
+        width: parent.width - x
+        height: parent.height
+        hasBack: !root.wide
+        onBack: Desk.lot = ""
     }
     LotSheetLoader {
         objectName: "lotSheet"
