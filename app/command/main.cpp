@@ -25,6 +25,8 @@ int main(int argc, char** argv)
     command::addCheck(app, status);
     command::addLots(app, status);
     command::addUnusual(app, status);
+    command::addReview(app, status);
+    command::addDraw(app, status);
     command::addRules(app, status);
     command::addHistory(app, status);
     command::addMerge(app, status);

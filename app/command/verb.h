@@ -29,6 +29,8 @@ void addCrs(CLI::App& app, int& status);
 void addCheck(CLI::App& app, int& status);
 void addLots(CLI::App& app, int& status);
 void addUnusual(CLI::App& app, int& status);
+void addReview(CLI::App& app, int& status);
+void addDraw(CLI::App& app, int& status);
 void addRules(CLI::App& app, int& status);
 void addPlay(CLI::App& app, int& status);
 void addHistory(CLI::App& app, int& status);

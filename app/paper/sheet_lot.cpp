@@ -1,6 +1,8 @@
 #include "book/job_rules.h"
 #include "book/lot_statistics.h"
 #include "book/state_query.h"
+#include "method/decimal.h"
+#include "paper/lot_chart_paint.h"
 #include "paper/paper_ink.h"
 #include "paper/paper_text.h"
 
@@ -92,7 +94,7 @@ QString shownOr(const book::Figure<T>& figure, Shown shown)
 /// The lot's figures; where there is none, the sentence that says why.
 Facts statisticsOf(const book::LotStatistics& figures)
 {
-    const auto number = [](double value, int places) { return figure(QString::number(value, 'f', places).toStdString()); };
+    const auto number = [](double value, int places) { return figure(reportedText(value, places, TieRule::HalfEven)); };
     QStringList left;
     for (const auto& one : figures.leftOut)
         left.append(text(one));
@@ -101,6 +103,21 @@ Facts statisticsOf(const book::LotStatistics& figures)
              {Words::tr("Percent within limits"), shownOr(figures.pwl, [&](const method::LotPwl& pwl) { return number(pwl.pwl, 1); })},
              {Words::tr("Do not enter"), left.isEmpty() ? QStringLiteral("–") : left.join(QStringLiteral("; "))}},
             2};
+}
+
+/// Each control chart of the lot, drawn as on the screen.
+void addCharts(Document& sheet, const book::LotStatistics& figures, const std::vector<book::TestRow>& tests, const book::StatisticsRules& rules)
+{
+    const auto charts = book::controlCharts(tests, figures.lot);
+    if (!charts)
+        return;
+    for (const auto& chart : *charts) {
+        if (chart.tests.size() < 2)
+            continue;
+        const auto drawn = std::make_shared<book::LotChart>(book::compactionChart(chart, figures.limits, rules.movingMean));
+        sheet.blocks.push_back(Heading{Words::tr("Compaction in order, %1, %2").arg(text(chart.tests.front()->proctorName), text(chart.tests.front()->gaugeName))});
+        sheet.blocks.push_back(Drawing{150, [drawn](QPainter& p, const QRectF& box) { drawLotChart(p, *drawn, box, paperChartInk()); }});
+    }
 }
 
 QString requirementOf(const book::LotRow& lot)
@@ -135,6 +152,7 @@ Result<Document> lotSheet(const Source& source, const std::string& id)
                                   {Words::tr("Tests needed in a lift"), QString::number(lot->testsPerLift)}, {Words::tr("Lifts"), QString::number(lifts->size())}, {Words::tr("Tests made"), QString::number(tests->size())},
                                   {Words::tr("Drawn sites owed"), QString::number(owed)}, {Words::tr("Failures not yet passed again"), QString::number(figures->openFailures.size())}}});
     sheet.blocks.push_back(statisticsOf(*figures));
+    addCharts(sheet, *figures, *tests, *rules);
     for (auto lift = lifts->rbegin(); lift != lifts->rend(); ++lift) {
         LotMap map{*lot, {}, {}};
         std::copy_if(tests->begin(), tests->end(), std::back_inserter(map.tests), [&](const auto& test) { return test.lift == lift->id; });

@@ -7,6 +7,9 @@
 namespace groundcount::view {
 namespace {
 
+/// Stands for a lot on Lots while the owner's file is made; no lot has such an id.
+const QString kHandOver = QStringLiteral("hand-over");
+
 /// Id of the gauge, reference test or person of this name; empty for no name. @error Refused for a name that the book does not have
 Result<QString> kitSubjectNamed(const Session& session, const QString& name)
 {
@@ -58,6 +61,20 @@ void Desk::setLot(const QString& id)
     if (id == m_lot)
         return;
     m_lot = id;
+    if (id.isEmpty() || id == kHandOver)
+        m_lotSheet.clear();
+    emit lotChanged();
+}
+
+void Desk::setLotSheet(const QString& sheet)
+{
+    static const QStringList sheets{QString(), QStringLiteral("review"), QStringLiteral("figures"), QStringLiteral("draw"), QStringLiteral("profile"), QStringLiteral("tests")};
+    // the tests of every lot need none that is chosen
+    if (sheet == m_lotSheet || !sheets.contains(sheet) || (m_lot.isEmpty() && !sheet.isEmpty() && sheet != sheets.last()))
+        return;
+    if (m_lot == kHandOver)
+        m_lot.clear();
+    m_lotSheet = sheet;
     emit lotChanged();
 }
 
@@ -94,6 +111,17 @@ Result<void> Desk::openNamed(const QString& what)
         setScreenOpen(true);
         return {};
     }
+    if (what == kHandOver) {
+        setPlace(QStringLiteral("lots"));
+        setLot(kHandOver);
+        return {};
+    }
+    if (what == QStringLiteral("coverage")) {
+        setPlace(QStringLiteral("map"));
+        m_coverageShown = true;
+        emit coverageShownChanged();
+        return {};
+    }
     if (what.startsWith(QStringLiteral("record:"))) {
         const auto opened = openNamed(QStringLiteral("test:") + name);
         m_sheet.setProperty("recordShown", opened.has_value());
@@ -125,10 +153,13 @@ Result<void> Desk::openNamed(const QString& what)
     }
     if (what.startsWith(QStringLiteral("lot:"))) {
         for (const auto& lot : m_session->snapshot().lots) {
-            if (QString::fromStdString(lot.name) == name) {
+            const QString lotName = QString::fromStdString(lot.name);
+            if (name == lotName || name.startsWith(lotName + '/')) {
                 setPlace(QStringLiteral("lots"));
                 setLot(QString::fromStdString(lot.id));
-                return {};
+                const QString sheet = name.mid(lotName.size() + 1);
+                setLotSheet(sheet);
+                return m_lotSheet == sheet ? Result<void>() : refused("A lot has the sheets review, figures, draw, profile and tests; none is called " + sheet.toStdString() + ".");
             }
         }
         return refused("The book has no lot " + name.toStdString() + ".");
@@ -144,7 +175,7 @@ Result<void> Desk::openNamed(const QString& what)
         setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
         return {};
     }
-    return refused("--open must be new, screen, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, coverage, hand-over, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
 }
 
 void Desk::setPaper(const QString& sheet)
@@ -199,6 +230,14 @@ void Desk::openTest(const QString& testId)
 {
     m_sheet.open(testId);
     setTestOpen(true);
+}
+
+void Desk::openRecord(const QString& testId)
+{
+    if (testId.isEmpty())
+        return;
+    openTest(testId);
+    m_sheet.setProperty("recordShown", true);
 }
 
 void Desk::closeTest()

@@ -19,6 +19,9 @@ class Desk : public QObject {
     QML_SINGLETON
     Q_PROPERTY(QString place READ place WRITE setPlace NOTIFY placeChanged)
     Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY lotChanged)
+    Q_PROPERTY(QString lotSheet READ lotSheet WRITE setLotSheet NOTIFY lotChanged)
+    /// Whether the map shows what ground the tests stand for.
+    Q_PROPERTY(bool coverageShown MEMBER m_coverageShown NOTIFY coverageShownChanged)
     Q_PROPERTY(QString kit READ kit WRITE setKit NOTIFY kitChanged)
     Q_PROPERTY(QString kitSheet READ kitSheet NOTIFY kitChanged)
     Q_PROPERTY(QString kitSubject READ kitSubject NOTIFY kitChanged)
@@ -39,6 +42,9 @@ public:
     /// The lot that is looked into on Lots; empty for the list.
     QString lot() const { return m_lot; }
     void setLot(const QString& id);
+    /// The sheet that lies open beside or over the lot: "review", "figures", "draw", "profile" or "tests"; empty for none.
+    QString lotSheet() const { return m_lotSheet; }
+    void setLotSheet(const QString& sheet);
     /// The sheet that lies open on Kit, "counts" or "custody:GAUGE" for example; empty for the list. Setting one leads to Kit;
     /// leaving it leads back to the test that was open.
     QString kit() const { return m_kit; }
@@ -63,9 +69,11 @@ public:
     Q_INVOKABLE void startAtPoint(double north, double east);
     Q_INVOKABLE void retest(const QString& testId);
     Q_INVOKABLE void openTest(const QString& testId);
+    /// The same, with what is sealed of it in front; an empty id opens nothing.
+    Q_INVOKABLE void openRecord(const QString& testId);
     /// What is typed stays as a draft; what is sealed is in the book.
     Q_INVOKABLE void closeTest();
-    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name,
+    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name, "lot:N-4/review" its review, "coverage" the map with it,
     /// "kit:counts" a sheet of Kit, "kit:material:P-12" with its subject by name, "paper:day" today's sheet, "paper:26" the sheet of a test.
     /// @error Refused for another word, or a name that the book does not have
     Result<void> openNamed(const QString& what);
@@ -77,6 +85,7 @@ signals:
     void testOpenChanged();
     void screenOpenChanged();
     void paperChanged();
+    void coverageShownChanged();
 
 private:
     void setTestOpen(bool open);
@@ -86,9 +95,9 @@ private:
     ObstacleSheet m_obstacle;
     ScreenSettings m_screen;
     QString m_place = QStringLiteral("day");
-    QString m_lot, m_kit, m_paper;
+    QString m_lot, m_lotSheet, m_kit, m_paper;
     QString m_placeOfTest;  ///< the place under a test that gave way to a sheet of Kit; empty when none did
-    bool m_testOpen = false, m_screenOpen = false;
+    bool m_testOpen = false, m_screenOpen = false, m_coverageShown = false;
 };
 
 }  // namespace groundcount::view

@@ -3,14 +3,13 @@
 #include "method/site/station.h"
 #include "view/figure_text.h"
 #include "view/lot_state.h"
+#include "view/standing_words.h"
 #include "view/test_rows.h"
 
 #include <algorithm>
 
 namespace groundcount::view {
 namespace {
-
-enum Role { Number = Qt::UserRole, Made, Complete, Cells };
 
 const book::LotRow* lotById(const Snapshot& all, const QString& id)
 {
@@ -25,61 +24,7 @@ QString nameOf(const std::vector<Named>& list, const std::string& id)
     return at == list.end() ? QString() : QString::fromStdString(at->name);
 }
 
-QString ageText(const QDateTime& since, const QDateTime& now)
-{
-    const qint64 minutes = since.secsTo(now) / 60;
-    return minutes < 120 ? LotsView::tr("%1 min").arg(minutes)
-           : minutes < 48 * 60 ? LotsView::tr("%1 h").arg(minutes / 60) : LotsView::tr("%1 days").arg(minutes / 1440);
-}
-
 }  // namespace
-
-void LiftLines::setLines(std::vector<LiftLine> lines)
-{
-    beginResetModel();
-    m_lines = std::move(lines);
-    m_cells.clear();
-    m_sublots = 0;
-    for (const auto& line : m_lines) {
-        m_sublots = static_cast<int>(line.cells.size());
-        for (std::size_t i = 0; i < line.cells.size(); ++i) {
-            auto list = std::make_unique<RowList>();
-            list->setRows(line.cells[i]);
-            m_cells.push_back(std::move(list));
-        }
-    }
-    endResetModel();
-    emit countChanged();
-}
-
-int LiftLines::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : count();
-}
-
-QVariant LiftLines::data(const QModelIndex& index, int role) const
-{
-    if (!index.isValid() || index.row() >= count())
-        return {};
-    const LiftLine& line = m_lines[static_cast<std::size_t>(index.row())];
-    switch (role) {
-    case Number: return line.number;
-    case Made: return line.made;
-    case Complete: return line.complete;
-    case Cells: {
-        QObjectList lists;
-        for (int i = 0; i < m_sublots; ++i)
-            lists.append(m_cells[static_cast<std::size_t>(index.row() * m_sublots + i)].get());
-        return QVariant::fromValue(lists);
-    }
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> LiftLines::roleNames() const
-{
-    return {{Number, "number"}, {Made, "made"}, {Complete, "complete"}, {Cells, "cells"}};
-}
 
 LotsView::LotsView(QObject* parent) : QObject(parent) {}
 
@@ -106,35 +51,43 @@ void LotsView::refresh()
 {
     const Snapshot& all = m_session->snapshot();
     std::vector<Row> rows;
-    int made = 0, owed = 0, open = 0;
-    for (const auto& lot : all.lots) {
-        int lotMade = 0, lotRequired = 0, lotOpen = 0;
-        for (const auto* lift : liftsOf(all, lot)) {
-            const LiftState state = liftState(all, lot, *lift);
-            lotMade += state.made;
-            lotRequired += state.required;
-            lotOpen += static_cast<int>(state.openFailures.size());
-            owed += static_cast<int>(state.owed.size());
-        }
+    int made = 0, open = 0;
+    std::vector<book::ReviewedLot> reviewed;
+    if (m_session->isOpen())
+        if (auto lots = book::reviewedLots(m_session->store(), {all.lots, all.lifts, all.tests, all.job.metresPerGridUnit, all.retestDistance}, {}))
+            reviewed = std::move(*lots);
+    for (const auto& lot : reviewed) {
+        const auto& tally = lot.tally;
+        const int failed = static_cast<int>(tally.openFailures.size());
         Row row;
-        row.id = QString::fromStdString(lot.id);
-        row.mark = lotOpen > 0 ? Mark::Fail : lotRequired > 0 && lotMade >= lotRequired ? Mark::Pass : Mark::Owed;
-        row.title = tr("Lot %1").arg(QString::fromStdString(lot.name));
-        row.second = nameOf(all.materials, lot.material);
-        row.figure = QString::number(lotMade);
-        row.unit = lotRequired > 0 ? tr("of %1").arg(lotRequired) : QString();
-        row.word = lotOpen > 0 ? tr("%n failure(s) open", nullptr, lotOpen) : lotMade >= lotRequired ? tr("all made") : tr("%1 owed").arg(lotRequired - lotMade);
-        row.wordMark = lotOpen > 0 ? Mark::Fail : Mark::Nothing;
+        row.id = QString::fromStdString(lot.lot->id);
+        row.mark = failed > 0 ? Mark::Fail : tally.required > 0 && tally.owed() == 0 ? Mark::Pass : Mark::Owed;
+        row.title = tr("Lot %1").arg(QString::fromStdString(lot.lot->name));
+        row.second = nameOf(all.materials, lot.lot->material) + (lot.standing == book::Standing::Underway || lot.standing == book::Standing::FailureOpen ? QString() : ", " + wordOf(lot.standing));
+        row.figure = QString::number(tally.made);
+        row.unit = tally.required > 0 ? tr("of %1").arg(tally.required) : QString();
+        row.word = failed > 0 ? tr("%n failure(s) open", nullptr, failed) : tally.owed() == 0 ? tr("all made") : tr("%1 owed").arg(tally.owed());
+        row.wordMark = failed > 0 ? Mark::Fail : Mark::Nothing;
         row.chevron = true;
         rows.push_back(std::move(row));
-        made += lotMade;
-        open += lotOpen;
+        made += tally.made;
+        open += failed;
+        if (QString::fromStdString(lot.lot->id) == m_chosen)
+            showStanding(lot);
     }
+    const auto owed = std::count_if(all.sites.begin(), all.sites.end(), [](const auto& site) { return site.testId.empty(); });
     m_lots.setRows(std::move(rows));
     m_summary = tr("%1 made, %2 owed, %3 open").arg(made).arg(owed).arg(open);
     if (const auto* lot = lotById(all, m_chosen))
         refreshLot(*lot);
     emit changed();
+}
+
+void LotsView::showStanding(const book::ReviewedLot& lot)
+{
+    m_standingMark = static_cast<int>(markOf(lot.standing));
+    m_standingWord = wordOf(lot.standing);
+    m_standingReason = reasonOf(lot.tally, lot.review, static_cast<int>(lot.changes.size()));
 }
 
 void LotsView::refreshLot(const book::LotRow& lot)
@@ -175,8 +128,7 @@ void LotsView::refreshLot(const book::LotRow& lot)
             put(site->stationFt, site->draw, Mark::Owed);
         for (const auto* test : state.openFailures) {
             Row row = testRow(*test);
-            const auto since = QDateTime::fromString(QString::fromStdString(test->verdictAt), Qt::ISODateWithMs);
-            row.title = ' ' + tr("is open, %1").arg(ageText(since, m_session->now()));
+            row.title = ' ' + tr("is open, %1").arg(ageText(test->verdictAt, m_session->now().toString(Qt::ISODateWithMs)));
             QStringList why;
             for (const auto& reason : test->reasons)
                 why << QString::fromStdString(reason);

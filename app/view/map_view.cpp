@@ -3,6 +3,7 @@
 #include "view/figure_text.h"
 #include "view/lot_state.h"
 #include "view/map_content.h"
+#include "view/map_coverage.h"
 #include "view/test_rows.h"
 
 #include <algorithm>
@@ -47,8 +48,14 @@ int MapView::startLift() const
 void MapView::setLift(int lift)
 {
     m_lift = lift;
-    const auto scene = mapContent(*m_session, lift);
     m_origin = sceneOrigin(*m_session);
+    auto scene = mapContent(*m_session, lift);
+    m_coverage.setRows({});
+    if (m_coverageShown) {
+        auto covered = std::make_shared<map::MapScene>(*scene);
+        m_coverage.setRows(addCoverage(*m_session, lift, m_origin, *covered));
+        scene = std::move(covered);
+    }
     m_hasContent = !scene->points.empty() || !scene->lines.empty();
     m_source.setScene(scene);
     refreshWords();
@@ -80,6 +87,34 @@ void MapView::refreshWords()
                                                             : tr("Lots %1, lift %2").arg(lots.join(", ")).arg(m_lift);
     m_subtitle = lots.isEmpty() ? tr("No lots in this book yet")
                                 : tr("%1 of %2 made").arg(made).arg(required) + (open > 0 ? ", " + tr("%n failure(s) open", nullptr, open) : QString());
+}
+
+void MapView::showCoverage(bool shown)
+{
+    if (shown == m_coverageShown)
+        return;
+    m_coverageShown = shown;
+    if (m_session)
+        setLift(m_lift);
+}
+
+void MapView::showFacts(const book::TestRow& test)
+{
+    const QString density = m_session->job().densityUnit == "kg/m3" ? tr("kg/m³") : tr("lb/ft³");
+    const auto add = [&](const QString& label, const QString& fact) {
+        if (fact.trimmed().isEmpty())
+            return;
+        m_chosenFactLabels << label;
+        m_chosenFacts << fact;
+    };
+    const auto pair = [](const std::string& a, const std::string& b) { return a.empty() || b.empty() ? QString() : shownDecimal(a) + QStringLiteral(", ") + shownDecimal(b); };
+    add(tr("Moisture"), test.contentPct.empty() ? QString() : shownDecimal(test.contentPct) + QStringLiteral(" %"));
+    add(tr("Dry, wet"), test.dry.empty() ? QString() : pair(test.dry, test.wet) + ' ' + density);
+    add(tr("Maximum"), test.maximum.empty() ? QString() : shownDecimal(test.maximum) + ' ' + density + ' ' + QString::fromStdString(test.proctorName));
+    add(tr("Gauge"), QString::fromStdString(test.gaugeName) + (test.depthInText.empty() ? QString() : ", " + tr("%1 in.").arg(shownDecimal(test.depthInText))));
+    add(tr("By"), QString::fromStdString(test.personName) + ", " + localText(test.startedAt, test.offsetMinutes, QStringLiteral("MMM d, h:mm")));
+    add(tr("Retest of"), QString::fromStdString(test.retestOfNumber));
+    add(tr("Record"), QString::fromStdString(test.recordHash.substr(0, 8)));
 }
 
 QString MapView::liftText() const
@@ -116,6 +151,8 @@ void MapView::choose(const QString& id)
     m_chosenId = id;
     m_chosen = {};
     m_chosenIsTest = false;
+    m_chosenFacts.clear();
+    m_chosenFactLabels.clear();
     const Snapshot& all = m_session->snapshot();
     for (const auto& test : all.tests) {
         if (QString::fromStdString(test.id) != id)
@@ -125,6 +162,7 @@ void MapView::choose(const QString& id)
         m_chosen.second = stationOffsetText(test.stationFt, test.offsetFt) + ", " + QString::fromLatin1(book::word(test.purpose));
         m_chosen.figure += m_chosen.figure.isEmpty() ? QString() : QStringLiteral(" %");
         m_chosenIsTest = true;
+        showFacts(test);
     }
     for (const auto& site : all.sites) {
         if (QString::fromStdString(site.draw + "/" + std::to_string(site.number)) != id)

@@ -35,6 +35,11 @@ class MapView : public QObject {
     Q_PROPERTY(double heldEast MEMBER m_heldEast NOTIFY touchedChanged)
     Q_PROPERTY(double heldUncertaintyMetres MEMBER m_heldUncertainty NOTIFY touchedChanged)
     Q_PROPERTY(groundcount::view::RowList* tests READ tests CONSTANT)
+    /// Whether the ground that each test stands for is drawn, with its figures.
+    Q_PROPERTY(bool coverageShown READ isCoverageShown WRITE showCoverage NOTIFY changed)
+    Q_PROPERTY(groundcount::view::RowList* coverage READ coverage CONSTANT)
+    Q_PROPERTY(QStringList chosenFacts MEMBER m_chosenFacts NOTIFY chosenChanged)
+    Q_PROPERTY(QStringList chosenFactLabels MEMBER m_chosenFactLabels NOTIFY chosenChanged)
 
 public:
     explicit MapView(QObject* parent = nullptr);
@@ -70,6 +75,9 @@ public:
     Q_INVOKABLE void letGo();
     bool isHeld() const { return m_isHeld; }
     RowList* tests() { return &m_tests; }
+    bool isCoverageShown() const { return m_coverageShown; }
+    void showCoverage(bool shown);
+    RowList* coverage() { return &m_coverage; }
 
 signals:
     void sessionChanged();
@@ -80,6 +88,7 @@ signals:
 private:
     void refresh();
     void refreshWords();
+    void showFacts(const book::TestRow& test);
     void setLift(int lift);
     int startLift() const;
 
@@ -88,11 +97,12 @@ private:
     QString m_title, m_subtitle, m_chosenId, m_touchedText;
     map::MapVertex m_origin;
     Row m_chosen;
-    bool m_chosenIsTest = false, m_hasContent = false, m_isHeld = false;
+    bool m_chosenIsTest = false, m_hasContent = false, m_isHeld = false, m_coverageShown = false;
+    QStringList m_chosenFacts, m_chosenFactLabels;
     double m_heldNorth = 0, m_heldEast = 0, m_heldUncertainty = 0;  ///< job's grid; metres
     int m_lift = map::kEveryLift;
     std::vector<int> m_lifts;  ///< lift numbers in the book, ascending
-    RowList m_tests;
+    RowList m_tests, m_coverage;
 };
 
 }  // namespace groundcount::view

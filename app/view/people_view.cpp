@@ -1,5 +1,8 @@
 #include "view/people_view.h"
 
+#include "book/lot_comparison.h"
+#include "book/store.h"
+
 #include <algorithm>
 
 namespace groundcount::view {
@@ -21,6 +24,8 @@ QJsonObject PersonSheet::fromBook() const
         if (!text.empty())
             texts.insert(QLatin1String(key), QString::fromStdString(text));
     texts.insert(QStringLiteral("role"), row->role == "engineer" ? QStringLiteral("1") : QStringLiteral("0"));
+    if (const auto parties = book::partiesOf(m_session->store()); parties && parties->contains(row->id))
+        texts.insert(QStringLiteral("party"), parties->at(row->id) == "agency" ? QStringLiteral("1") : QStringLiteral("0"));
     return texts;
 }
 
@@ -50,6 +55,8 @@ Result<std::vector<book::Entry>> PersonSheet::entries() const
     entry.kind = "person";
     entry.subject = m_newId;
     entry.body = {{"name", text("name")}, {"role", roleIndex() == 1 ? "engineer" : "technician"}};
+    if (partyIndex() >= 0)
+        entry.body["party"] = partyIndex() == 1 ? "agency" : "contractor";
     put(entry.body, "certificate", "certificate");
     put(entry.body, "certificate_expires", "expires");
     if (row) {

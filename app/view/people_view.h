@@ -11,6 +11,9 @@ class PersonSheet : public groundcount::view::KitForm { // written out: the type
     Q_PROPERTY(QString name READ name NOTIFY changed)
     Q_PROPERTY(QStringList roleWords READ roleWords CONSTANT)
     Q_PROPERTY(int roleIndex READ roleIndex NOTIFY changed)
+    /// For whom the person tests; -1 while it is not said.
+    Q_PROPERTY(QStringList partyWords READ partyWords CONSTANT)
+    Q_PROPERTY(int partyIndex READ partyIndex NOTIFY changed)
     Q_PROPERTY(QString certificate READ certificate NOTIFY changed)
     Q_PROPERTY(QString expires MEMBER m_expires NOTIFY changed)
     Q_PROPERTY(QString expiryCaution MEMBER m_expiryCaution NOTIFY changed)
@@ -23,11 +26,14 @@ public:
     QString name() const { return typed("name"); }
     QStringList roleWords() const { return {tr("Technician"), tr("Engineer")}; }
     int roleIndex() const { return has("role") ? typed("role").toInt() : -1; }
+    QStringList partyWords() const { return {tr("Contractor"), tr("Agency")}; }
+    int partyIndex() const { return has("party") ? typed("party").toInt() : -1; }
     QString certificate() const { return typed("certificate"); }
     QString why() const { return typed("why"); }
 
     Q_INVOKABLE void setName(const QString& text) { type(QStringLiteral("name"), text); }
     Q_INVOKABLE void pickRole(int index) { type(QStringLiteral("role"), QString::number(index)); }
+    Q_INVOKABLE void pickParty(int index) { type(QStringLiteral("party"), QString::number(index)); }
     Q_INVOKABLE void setCertificate(const QString& text) { type(QStringLiteral("certificate"), text); }
     Q_INVOKABLE void typeExpires() { openDate(QStringLiteral("expires"), tr("Certificate ends")); }
     Q_INVOKABLE void setWhy(const QString& text) { type(QStringLiteral("why"), text); }

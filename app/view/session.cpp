@@ -146,8 +146,9 @@ Result<book::Record> Session::seal(const std::string& kind, const std::string& s
 
 void Session::sign(book::Entry& entry) const
 {
-    // The first person of a book seals himself in.
-    entry.by = m_person.id.empty() && entry.kind == "person" ? entry.subject : m_person.id;
+    // The first person of a book seals himself in; a review names its reviewer.
+    if (entry.by.empty())
+        entry.by = m_person.id.empty() && entry.kind == "person" ? entry.subject : m_person.id;
     entry.at = now().toString(Qt::ISODateWithMs).toStdString();
     entry.offsetMinutes = offsetMinutes();
 }

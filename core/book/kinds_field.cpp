@@ -114,9 +114,14 @@ constexpr Key kVerdict[] = {
     {"from", Form::Hashes},
 };
 
+constexpr Key kSeen[] = {
+    {"device", Form::Hash},
+    {"last", Form::WholeAboveZero},
+};
 constexpr Key kReview[] = {
     {"word", Form::Choice, Need::Must, Unit::None, kWords},
     {"note", Form::AnyText, Need::May},
+    {"seen", Form::Objects, Need::May, Unit::None, {}, kSeen},
 };
 constexpr Key kPhoto[] = {
     {"blob", Form::Hash},

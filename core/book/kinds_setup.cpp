@@ -6,6 +6,7 @@ namespace {
 
 constexpr const char* kDensityUnits[] = {"lb/ft3", "kg/m3"};
 constexpr const char* kGridUnits[] = {"m", "ft", "ftUS"};
+constexpr const char* kParties[] = {"contractor", "agency"};
 constexpr const char* kRoles[] = {"technician", "engineer"};
 constexpr const char* kModes[] = {"direct", "backscatter"};
 constexpr const char* kLeakResults[] = {"no leak", "leak"};
@@ -33,6 +34,7 @@ constexpr Key kPerson[] = {
     {"role", Form::Choice, Need::Must, Unit::None, kRoles},
     {"certificate", Form::AnyText, Need::May},
     {"certificate_expires", Form::Date, Need::May},
+    {"party", Form::Choice, Need::May, Unit::None, kParties},
 };
 
 constexpr Key kRetiredKey[] = {

@@ -117,12 +117,15 @@ void reviewReadings(const std::vector<Reading>& readings, Findings& into)
 Result<void> reviewSealing(const Store& store, Findings& into)
 {
     const auto amended = readAll<Sealed>(store.database(),
-        "SELECT DISTINCT v.subject, a.kind, a.at FROM record v, json_each(v.body, '$.from') j JOIN record a ON a.amends = j.value"
-        " WHERE v.kind = 'verdict' AND json_extract(v.body, '$.result') <> 'provisional' AND EXISTS (SELECT 1 FROM record WHERE amends <> '')",
+        // the few amendments in a table of their own, so that each of the many verdicts looks them up and does not walk the book
+        "WITH later AS MATERIALIZED (SELECT amends, kind, at FROM record WHERE amends <> '')"
+        " SELECT DISTINCT v.subject, a.kind, a.at FROM record v CROSS JOIN json_each(v.body, '$.from') j CROSS JOIN later a ON a.amends = j.value"
+        " WHERE v.kind = 'verdict' AND json_extract(v.body, '$.result') <> 'provisional'",
         {}, [](RowReader row, Sealed& s) { row >> s.subject >> s.kind >> s.at; });
     const auto added = readAll<Sealed>(store.database(),
-        "SELECT r.subject, r.kind, r.at FROM record r JOIN (SELECT subject, device, min(seq) AS first FROM record WHERE kind = 'verdict'"
-        " AND json_extract(body, '$.result') <> 'provisional' GROUP BY subject, device) v ON v.subject = r.subject AND v.device = r.device AND r.seq > v.first"
+        // by subject: the index of a device's chain would be walked to its end for every verdict
+        "SELECT r.subject, r.kind, r.at FROM (SELECT subject, device, min(seq) AS first FROM record WHERE kind = 'verdict'"
+        " AND json_extract(body, '$.result') <> 'provisional' GROUP BY subject, device) v CROSS JOIN record r ON r.subject = v.subject AND +r.device = v.device AND +r.seq > v.first"
         " WHERE r.kind IN ('test-site', 'clearance', 'seating', 'reading', 'sample') AND r.amends = ''",
         {}, [](RowReader row, Sealed& s) { row >> s.subject >> s.kind >> s.at; });
     if (!amended || !added)

@@ -23,6 +23,11 @@ public:
         into = static_cast<int>(m_row.whole(m_next++));
         return *this;
     }
+    RowReader& operator>>(std::int64_t& into)
+    {
+        into = m_row.whole(m_next++);
+        return *this;
+    }
     RowReader& operator>>(unsigned& into)
     {
         into = static_cast<unsigned>(m_row.whole(m_next++));

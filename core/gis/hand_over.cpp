@@ -1,6 +1,7 @@
 #include "gis/hand_over.h"
 
 #include "book/provenance.h"
+#include "book/read_view.h"
 #include "gis/gdal_setup.h"
 #include "gis/geopackage_extras.h"
 #include "gis/geopackage_writer.h"
@@ -181,6 +182,9 @@ Result<HandedOver> handOver(const book::Store& store, const HandOverAsk& ask)
         return refused("A Shapefile is several files: name a folder to be made for them; it is \"" + ask.path + "\".");
     if (const auto ready = setUpGdal(); !ready)
         return tl::unexpected(ready.error());
+    const auto moment = book::ReadView::begin(store);
+    if (!moment)
+        return tl::unexpected(moment.error());
     const auto source = layerSource(store);
     if (!source)
         return tl::unexpected(source.error());

@@ -34,7 +34,7 @@ struct HandedOver {
 ///
 /// GeoPackage: one file with all layers, titles, closed lists, styles, photos and provenance. GeoJSON, CSV and KML hold one
 /// layer a file; Shapefile, and the three when the path is no file of theirs, give a new folder with one file a layer. Equal
-/// books give equal bytes, except in KML whose writer is not ours to order. Everything is written out of sight, read again
+/// books give equal bytes (all is read as of one moment), except in KML whose writer is not ours to order. Everything is written out of sight, read again
 /// and only then put in place; what stood there before stays otherwise.
 /// @param ask.path ends in .gpkg, .geojson, .json, .csv or .kml as the format asks, else it is a folder that does not exist yet
 /// @error Refused: an ending of another format, a folder that exists, a layer or column that there is not, a damaged book,

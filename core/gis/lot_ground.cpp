@@ -165,6 +165,19 @@ Result<PlanArea> stripGround(const method::Alignment& line, double beginStation,
     return area;
 }
 
+Result<method::Alignment> lotLine(const book::LotRow& lot, const book::JobRow& job, std::span<const book::AlignmentRow> lines)
+{
+    const auto row = lineOf(lot, lines);
+    if (!row)
+        return tl::unexpected(row.error());
+    std::optional<Error> error;
+    const auto json = nlohmann::json::parse((*row)->body, nullptr, false);
+    const std::string unit = JsonObject(json, "Alignment " + (*row)->name, error).textOr("unit", "");
+    if (unit != job.gridUnit)
+        return refused("Alignment " + (*row)->name + " must be in the unit of the job's grid, " + job.gridUnit + "; it is in " + unit + ".");
+    return alignmentFrom((*row)->body);
+}
+
 Result<PlanArea> lotGround(const book::LotRow& lot, const book::JobRow& job, std::span<const book::AlignmentRow> lines)
 {
     if (!lot.area.empty()) {
@@ -179,15 +192,7 @@ Result<PlanArea> lotGround(const book::LotRow& lot, const book::JobRow& job, std
     }
     if (!lot.beginStationFt || !lot.endStationFt || (!lot.leftFt && !lot.rightFt))
         return refused("The ground of lot " + lot.name + " is not sealed: it needs corners, or two stations and the offsets to its edges.");
-    const auto row = lineOf(lot, lines);
-    if (!row)
-        return tl::unexpected(row.error());
-    std::optional<Error> error;
-    const auto json = nlohmann::json::parse((*row)->body, nullptr, false);
-    const std::string unit = JsonObject(json, "Alignment " + (*row)->name, error).textOr("unit", "");
-    if (unit != job.gridUnit)
-        return refused("Alignment " + (*row)->name + " must be in the unit of the job's grid, " + job.gridUnit + "; it is in " + unit + ".");
-    const auto line = alignmentFrom((*row)->body);
+    const auto line = lotLine(lot, job, lines);
     if (!line)
         return tl::unexpected(line.error());
     auto strip = stripGround(*line, *lot.beginStationFt, *lot.endStationFt, Length::feet(lot.leftFt.value_or(0)), Length::feet(lot.rightFt.value_or(0)),

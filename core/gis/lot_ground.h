@@ -25,6 +25,10 @@ inline constexpr Length kEdgeSagitta = Length::metres(0.005);
 Result<method::PlanArea> stripGround(const method::Alignment& line, double beginStation, double endStation, Length leftOffset,
                                      Length rightOffset, Length gridUnit);
 
+/// The line that a lot's stations count along: the one it names, else the job's only one.
+/// @error Refused: no such line, or none named among several; another unit than the grid's; as `alignmentFrom`.
+Result<method::Alignment> lotLine(const book::LotRow& lot, const book::JobRow& job, std::span<const book::AlignmentRow> lines);
+
 /// A lot's ground in the job's grid: its sealed corners, else the strip between its stations.
 /// @param lines the job's alignments; a lot by stations that names none needs exactly one
 /// @error Refused: neither corners nor stations with offsets, another alignment unit than the grid's, and as `stripGround`.

@@ -1,6 +1,7 @@
 #include "share/publish.h"
 
 #include "book/provenance.h"
+#include "book/read_view.h"
 #include "gis/gdal_setup.h"
 #include "gis/job_crs.h"
 #include "gis/layer_source.h"
@@ -114,6 +115,9 @@ Result<std::vector<gis::LayerCount>> publish(const book::Store& store, const std
 {
     if (const auto good = checkSchemaName(ask.schema); !good)
         return tl::unexpected(good.error());
+    const auto moment = book::ReadView::begin(store);
+    if (!moment)
+        return tl::unexpected(moment.error());
     const auto ready = prepare(store, ask);
     if (!ready)
         return tl::unexpected(ready.error());

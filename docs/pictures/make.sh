@@ -22,11 +22,18 @@ for size in 360x640 412x915 1280x800; do
     picture map "$size" --place map --replay "$top/demo/walk.nmea"
     picture lots "$size" --place lots
     picture lot "$size" --open lot:N-4
+    picture hand-over "$size" --open hand-over
     picture kit "$size" --place kit
     picture record "$size" --open record:26
     picture screen "$size" --open screen
     picture verdict-pass "$size" --open test:24
     picture verdict-fail "$size" --open test:26
+done
+for size in 360x640 412x915 1280x800; do
+    picture map-coverage "$size" --place map --open coverage
+    for sheet in review figures profile tests; do
+        picture "lot-$sheet" "$size" --open "lot:N-3/$sheet"
+    done
 done
 for sheet in counts custody gauge material rules offset; do
     case $sheet in material) named=:P-12 ;; gauge | custody | counts) named=":Gauge 07" ;; *) named= ;; esac

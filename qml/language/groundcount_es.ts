@@ -184,6 +184,37 @@
     </message>
 </context>
 <context>
+    <name>DrawPage</name>
+    <message>
+        <source>Lift</source>
+        <translation>Capa</translation>
+    </message>
+    <message>
+        <source>Sites</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>Off each edge</source>
+        <translation>Desde cada borde</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation>Sorteados</translation>
+    </message>
+    <message>
+        <source>Rejected and drawn again</source>
+        <translation>Rechazados y sorteados de nuevo</translation>
+    </message>
+</context>
+<context>
     <name>EntryPane</name>
     <message>
         <source>Side</source>
@@ -195,6 +226,28 @@
     <message>
         <source>not typed yet</source>
         <translation>aún sin ingresar</translation>
+    </message>
+</context>
+<context>
+    <name>FigureFold</name>
+    <message>
+        <source>Fold the arithmetic</source>
+        <translation>Plegar el cálculo</translation>
+    </message>
+    <message>
+        <source>Show the arithmetic</source>
+        <translation>Mostrar los cálculos</translation>
+    </message>
+</context>
+<context>
+    <name>FiguresPage</name>
+    <message>
+        <source>Statistics</source>
+        <translation>Estadística</translation>
+    </message>
+    <message>
+        <source>Plot</source>
+        <translation>Gráfico</translation>
     </message>
 </context>
 <context>
@@ -285,6 +338,33 @@
     <message>
         <source>How often a gauge is calibrated and leak-tested is a matter of the licence and of local rules. The manufacturer&apos;s instructions govern.</source>
         <translation>La frecuencia de calibración y de prueba de fugas de un densímetro depende de la licencia y de las reglas locales. Rigen las instrucciones del fabricante.</translation>
+    </message>
+</context>
+<context>
+    <name>HandOverPane</name>
+    <message>
+        <source>Hand over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Form of the file</source>
+        <translation>Formato del archivo</translation>
+    </message>
+    <message>
+        <source>Choose where it goes</source>
+        <translation>Elegir dónde guardarlo</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>What will be in it</source>
+        <translation>Lo que llevará</translation>
+    </message>
+    <message>
+        <source>A file of that name is replaced only when the new one is whole. The field book stays the evidence.</source>
+        <translation>Un archivo con ese nombre se reemplaza solo cuando el nuevo está completo. La libreta de campo sigue siendo la prueba.</translation>
     </message>
 </context>
 <context>
@@ -466,6 +546,34 @@
         <source>Tests</source>
         <translation>Ensayos</translation>
     </message>
+    <message>
+        <source>Tests of every lot</source>
+        <translation>Ensayos de todos los lotes</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Statistics</source>
+        <translation>Estadística</translation>
+    </message>
+    <message>
+        <source>Profile along the line</source>
+        <translation>Perfil a lo largo del eje</translation>
+    </message>
+    <message>
+        <source>Draw random sites</source>
+        <translation>Sortear sitios aleatorios</translation>
+    </message>
+    <message>
+        <source>By state, person, gauge, material, day</source>
+        <translation>Por estado, persona, equipo, material, día</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
@@ -487,6 +595,55 @@
     <message>
         <source>vehicles %1</source>
         <translation>vehículos %1</translation>
+    </message>
+</context>
+<context>
+    <name>MapCoverageCard</name>
+    <message>
+        <source>No lot has this lift.</source>
+        <translation>Ningún lote tiene esta capa.</translation>
+    </message>
+    <message>
+        <source>Between tests nothing is known; the specification decides how many are enough.</source>
+        <translation>Entre ensayos no se sabe nada; la especificación decide cuántos bastan.</translation>
+    </message>
+</context>
+<context>
+    <name>MapDetail</name>
+    <message>
+        <source>Open the test</source>
+        <translation>Abrir el ensayo</translation>
+    </message>
+    <message>
+        <source>Start a test here</source>
+        <translation>Iniciar un ensayo aquí</translation>
+    </message>
+    <message>
+        <source>What is sealed</source>
+        <translation>Lo que está sellado</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>MapHeldCard</name>
+    <message>
+        <source>This place</source>
+        <translation>Este lugar</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Place an obstacle</source>
+        <translation>Colocar un obstáculo</translation>
+    </message>
+    <message>
+        <source>Start a test here</source>
+        <translation>Iniciar un ensayo aquí</translation>
     </message>
 </context>
 <context>
@@ -543,16 +700,8 @@
         <translation>Mostrar dónde estoy</translation>
     </message>
     <message>
-        <source>This place</source>
-        <translation>Este lugar</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>Place an obstacle</source>
-        <translation>Colocar un obstáculo</translation>
     </message>
     <message>
         <source>Start a test here</source>
@@ -561,6 +710,14 @@
     <message>
         <source>Open the test</source>
         <translation>Abrir el ensayo</translation>
+    </message>
+    <message>
+        <source>Hide the coverage</source>
+        <translation>Ocultar la cobertura</translation>
+    </message>
+    <message>
+        <source>Show the coverage</source>
+        <translation>Mostrar la cobertura</translation>
     </message>
 </context>
 <context>
@@ -810,6 +967,10 @@
         <source>Who may use a gauge is a matter of the licence and of training; a certificate here is a note, not a permission.</source>
         <translation>Quién puede usar un densímetro depende de la licencia y de la capacitación; aquí un certificado es una nota, no un permiso.</translation>
     </message>
+    <message>
+        <source>Tests for</source>
+        <translation>Ensaya para</translation>
+    </message>
 </context>
 <context>
     <name>PlaceStepPage</name>
@@ -868,6 +1029,21 @@
     <message>
         <source>%1. Go on all the same, because</source>
         <translation>%1. Seguir de todos modos, porque</translation>
+    </message>
+</context>
+<context>
+    <name>ProfilePage</name>
+    <message>
+        <source>Profile</source>
+        <translation>Perfil</translation>
+    </message>
+    <message>
+        <source>This lot has no stations, so it has no profile.</source>
+        <translation>Este lote no tiene estaciones y por eso no tiene perfil.</translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Capas</translation>
     </message>
 </context>
 <context>
@@ -1017,6 +1193,57 @@
     <message>
         <source>trench offset is large</source>
         <translation>la corrección de zanja es grande</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPage</name>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Lot and lifts</source>
+        <translation>Lote y capas</translation>
+    </message>
+    <message>
+        <source>Open failures</source>
+        <translation>Fallas abiertas</translation>
+    </message>
+    <message>
+        <source>Owed</source>
+        <translation>Pendientes</translation>
+    </message>
+    <message>
+        <source>Since the last review</source>
+        <translation>Desde la última revisión</translation>
+    </message>
+    <message>
+        <source>Unusual</source>
+        <translation>Inusual</translation>
+    </message>
+    <message>
+        <source>The word</source>
+        <translation>La palabra</translation>
+    </message>
+    <message>
+        <source>Reviewer</source>
+        <translation>Revisor</translation>
+    </message>
+    <message>
+        <source>Reason, for a return or an exception</source>
+        <translation>Motivo, para devolver o exceptuar</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Devolver</translation>
+    </message>
+    <message>
+        <source>With exception</source>
+        <translation>Con excepción</translation>
+    </message>
+    <message>
+        <source>Accept: %1</source>
+        <translation>Aceptar: %1</translation>
     </message>
 </context>
 <context>
@@ -1249,6 +1476,41 @@
     <message>
         <source>Done</source>
         <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>TestsPage</name>
+    <message>
+        <source>Tests</source>
+        <translation>Ensayos</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Densímetro</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Mostrar todos</translation>
+    </message>
+    <message>
+        <source>No test is like that.</source>
+        <translation>Ningún ensayo es así.</translation>
     </message>
 </context>
 <context>
@@ -1995,6 +2257,26 @@
         <source>VOID: %1.</source>
         <translation>ANULADO: %1.</translation>
     </message>
+    <message>
+        <source>needed</source>
+        <translation>requerido</translation>
+    </message>
+    <message>
+        <source>control limit</source>
+        <translation>límite de control</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>test %1</source>
+        <translation>ensayo %1</translation>
+    </message>
+    <message>
+        <source>Compaction in order, %1, %2</source>
+        <translation>Compactación en orden, %1, %2</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view</name>
@@ -2303,6 +2585,41 @@
     <message>
         <source>Inside the ring</source>
         <translation>Dentro del anillo</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::CoverageWords</name>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>Lot %1: %2 % passed, %3 % failed</source>
+        <translation>Lote %1: %2 % aprobado, %3 % fallido</translation>
+    </message>
+    <message>
+        <source> round %1</source>
+        <translation> en torno a %1</translation>
+    </message>
+    <message>
+        <source>largest untested patch %1%2</source>
+        <translation>mayor zona sin ensayar %1%2</translation>
+    </message>
+    <message>
+        <source>untested</source>
+        <translation>sin ensayar</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>untested %1</source>
+        <translation>sin ensayar %1</translation>
     </message>
 </context>
 <context>
@@ -2663,6 +2980,288 @@
     </message>
 </context>
 <context>
+    <name>groundcount::view::DrawSheet</name>
+    <message>
+        <source>Sites</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>as many in each sublot</source>
+        <translation>igual número en cada sublote</translation>
+    </message>
+    <message>
+        <source>Draw these</source>
+        <translation>Sortear estos</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <translation>Borde</translation>
+    </message>
+    <message>
+        <source>along both edges nothing is tested</source>
+        <translation>a lo largo de ambos bordes no se ensaya</translation>
+    </message>
+    <message>
+        <source>Keep this off</source>
+        <translation>Mantener esta distancia</translation>
+    </message>
+    <message>
+        <source>From each edge</source>
+        <translation>Desde cada borde</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>whole number; the same seed gives the same sites</source>
+        <translation>número entero; la misma semilla da los mismos sitios</translation>
+    </message>
+    <message>
+        <source>Use this seed</source>
+        <translation>Usar esta semilla</translation>
+    </message>
+    <message>
+        <source>Sites are drawn for a lift; this lot has none.</source>
+        <translation>Los sitios se sortean para una capa; este lote no tiene ninguna.</translation>
+    </message>
+    <message>
+        <source>The number of sites is %1; it must be a whole number from 1 to 1000.</source>
+        <translation>El número de sitios es %1; debe ser un número entero de 1 a 1000.</translation>
+    </message>
+    <message>
+        <source>The strip along the edge is %1; it must be a number of feet from 0.</source>
+        <translation>La franja del borde es %1; debe ser un número de pies desde 0.</translation>
+    </message>
+    <message>
+        <source>The seed is &quot;%1&quot;; it must be a whole number.</source>
+        <translation>La semilla es &quot;%1&quot;; debe ser un número entero.</translation>
+    </message>
+    <message>
+        <source>Site %1</source>
+        <translation>Sitio %1</translation>
+    </message>
+    <message>
+        <source>random %1 along, %2 across</source>
+        <translation>aleatorio %1 a lo largo, %2 a lo ancho</translation>
+    </message>
+    <message>
+        <source>Random sites</source>
+        <translation>Sitios aleatorios</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>sealed by %1</source>
+        <translation>lo sella %1</translation>
+    </message>
+    <message>
+        <source>Lift %1</source>
+        <translation>Capa %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n site(s) of this lift are drawn already.</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Seal %n site(s)</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::FiguresView</name>
+    <message>
+        <source>not known</source>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n result(s) in order</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n outside the control limits</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n result(s) enter</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mean compaction</source>
+        <translation>Compactación media</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>Desviación estándar</translation>
+    </message>
+    <message>
+        <source>with n − 1</source>
+        <translation>con n − 1</translation>
+    </message>
+    <message>
+        <source>Percent within limits</source>
+        <translation>Porcentaje dentro de límites</translation>
+    </message>
+    <message>
+        <source>by the rule set&apos;s rounding chain</source>
+        <translation>según el redondeo del conjunto de reglas</translation>
+    </message>
+    <message>
+        <source>Moving mean of %1</source>
+        <translation>Media móvil de %1</translation>
+    </message>
+    <message>
+        <source>fewer than %1 results</source>
+        <translation>menos de %1 resultados</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <translation>la última</translation>
+    </message>
+    <message>
+        <source>Outlier</source>
+        <translation>Valor atípico</translation>
+    </message>
+    <message>
+        <source>Outlier: test %1</source>
+        <translation>Valor atípico: ensayo %1</translation>
+    </message>
+    <message>
+        <source>No outlier</source>
+        <translation>Sin valor atípico</translation>
+    </message>
+    <message>
+        <source>flagged, never dropped by itself</source>
+        <translation>señalado, nunca descartado por sí solo</translation>
+    </message>
+    <message>
+        <source>test %1 lies farthest out</source>
+        <translation>el ensayo %1 es el más alejado</translation>
+    </message>
+    <message>
+        <source>Control chart</source>
+        <translation>Carta de control</translation>
+    </message>
+    <message>
+        <source>none outside</source>
+        <translation>ninguno fuera</translation>
+    </message>
+    <message>
+        <source>outside: %1</source>
+        <translation>fuera: %1</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>del %1</translation>
+    </message>
+    <message>
+        <source>Compaction</source>
+        <translation>Compactación</translation>
+    </message>
+    <message>
+        <source>Moisture less optimum</source>
+        <translation>Humedad menos óptimo</translation>
+    </message>
+    <message>
+        <source>moving mean, %1 at first</source>
+        <translation>media móvil, %1 al principio</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>puntos</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Contractor against agency</source>
+        <translation>Contratista frente a organismo</translation>
+    </message>
+    <message>
+        <source>Only one side has random tests here.</source>
+        <translation>Aquí solo una parte tiene ensayos aleatorios.</translation>
+    </message>
+    <message>
+        <source>%1 against %2</source>
+        <translation>%1 frente a %2</translation>
+    </message>
+    <message>
+        <source>Gauge against gauge</source>
+        <translation>Equipo frente a equipo</translation>
+    </message>
+    <message>
+        <source>Only one gauge has random tests here.</source>
+        <translation>Aquí solo un equipo tiene ensayos aleatorios.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 results</source>
+        <translation>%1 y %2 resultados</translation>
+    </message>
+    <message>
+        <source>spread differs</source>
+        <translation>la dispersión difiere</translation>
+    </message>
+    <message>
+        <source>no difference in spread shown</source>
+        <translation>no se muestra diferencia de dispersión</translation>
+    </message>
+    <message>
+        <source>means differ</source>
+        <translation>las medias difieren</translation>
+    </message>
+    <message>
+        <source>no difference of means shown</source>
+        <translation>no se muestra diferencia de medias</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s) differ</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s) show no difference</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>groundcount::view::GaugePapers</name>
     <message>
         <source>No leak</source>
@@ -2902,6 +3501,93 @@
     </message>
 </context>
 <context>
+    <name>groundcount::view::HandOverView</name>
+    <message>
+        <source>Tests</source>
+        <translation>Ensayos</translation>
+    </message>
+    <message>
+        <source>place, figures, verdict and who made it</source>
+        <translation>lugar, cifras, veredicto y quién lo hizo</translation>
+    </message>
+    <message>
+        <source>Drawn sites</source>
+        <translation>Sitios sorteados</translation>
+    </message>
+    <message>
+        <source>tested and owed</source>
+        <translation>ensayados y pendientes</translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Capas</translation>
+    </message>
+    <message>
+        <source>the ground that each test stands for</source>
+        <translation>el terreno que representa cada ensayo</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>requirement and how far they are</source>
+        <translation>requisito y cuánto llevan</translation>
+    </message>
+    <message>
+        <source>Obstacles</source>
+        <translation>Obstáculos</translation>
+    </message>
+    <message>
+        <source>places and lines</source>
+        <translation>lugares y líneas</translation>
+    </message>
+    <message>
+        <source>Photos, symbols, rule sets</source>
+        <translation>Fotos, símbolos, juegos de reglas</translation>
+    </message>
+    <message>
+        <source>and the hashes that tie the file to this book</source>
+        <translation>y las huellas que atan el archivo a esta libreta</translation>
+    </message>
+    <message>
+        <source>Tests only, as longitude and latitude on WGS 84. Between NAD 83 and WGS 84 lie one to two metres on the ground.</source>
+        <translation>Solo ensayos, como longitud y latitud en WGS 84. Entre NAD 83 y WGS 84 hay de uno a dos metros en el terreno.</translation>
+    </message>
+    <message>
+        <source>Tests only, as a table; places in the job&apos;s coordinate system.</source>
+        <translation>Solo ensayos, como tabla; lugares en el sistema de coordenadas del trabajo.</translation>
+    </message>
+    <message>
+        <source>Everything in one file, in the job&apos;s coordinate system. A desktop GIS opens it with the symbols of this map.</source>
+        <translation>Todo en un archivo, en el sistema de coordenadas del trabajo. Un SIG de escritorio lo abre con los símbolos de este mapa.</translation>
+    </message>
+    <message>
+        <source>Hand over: no book is open</source>
+        <translation>Entregar: no hay ninguna libreta abierta</translation>
+    </message>
+    <message>
+        <source>Hand over: the job needs a coordinate system</source>
+        <translation>Entregar: el trabajo necesita un sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>Reading the book</source>
+        <translation>Leyendo la libreta</translation>
+    </message>
+    <message>
+        <source>%1 is written and was read again: %2 rows.</source>
+        <translation>%1 está escrito y se leyó de nuevo: %2 filas.</translation>
+    </message>
+    <message>
+        <source>Stopping</source>
+        <translation>Deteniendo</translation>
+    </message>
+    <message>
+        <source>Writing: %1 rows</source>
+        <translation>Escribiendo: %1 filas</translation>
+    </message>
+</context>
+<context>
     <name>groundcount::view::HazardCard</name>
     <message>
         <source>Vertical face</source>
@@ -3125,18 +3811,6 @@
 <context>
     <name>groundcount::view::LotsView</name>
     <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>%1 days</source>
-        <translation>%1 días</translation>
-    </message>
-    <message>
         <source>Lot %1</source>
         <translation>Lote %1</translation>
     </message>
@@ -3260,6 +3934,46 @@
     <message>
         <source>Beside the alignment&apos;s ends</source>
         <translation>Junto a los extremos del eje</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>lb/ft³</source>
+        <translation>lb/ft³</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Dry, wet</source>
+        <translation>Seca, húmeda</translation>
+    </message>
+    <message>
+        <source>Maximum</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Densímetro</translation>
+    </message>
+    <message>
+        <source>%1 in.</source>
+        <translation>%1 in.</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>Retest of</source>
+        <translation>Repetición de</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Registro</translation>
     </message>
 </context>
 <context>
@@ -3883,6 +4597,14 @@
         <source>Seal: say why it changes</source>
         <translation>Sellar: diga por qué cambia</translation>
     </message>
+    <message>
+        <source>Contractor</source>
+        <translation>Contratista</translation>
+    </message>
+    <message>
+        <source>Agency</source>
+        <translation>Organismo</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::PhotoFile</name>
@@ -4084,6 +4806,98 @@
     <message>
         <source>N %1   E %2</source>
         <translation>N %1   E %2</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::ProfileView</name>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>Lift %1</source>
+        <translation>Capa %1</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>del %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s) open</source>
+        <translation>
+            <numerusform>%n falla abierta</numerusform>
+            <numerusform>%n fallas abiertas</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::ReviewView</name>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>Whole lot</source>
+        <translation>Lote entero</translation>
+    </message>
+    <message>
+        <source>Lift %1</source>
+        <translation>Capa %1</translation>
+    </message>
+    <message>
+        <source>No engineer is sealed in this book; add one on Kit.</source>
+        <translation>En este libro no hay ingeniero sellado; añada uno en Equipo.</translation>
+    </message>
+    <message>
+        <source>Not yet to be accepted: %1</source>
+        <translation>Aún no se puede aceptar: %1</translation>
+    </message>
+    <message>
+        <source>is open, %1</source>
+        <translation>está abierto, %1</translation>
+    </message>
+    <message>
+        <source>lift %1</source>
+        <translation>capa %1</translation>
+    </message>
+    <message>
+        <source>Site %1</source>
+        <translation>Sitio %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s) without a drawn site</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Test %1, %2</source>
+        <translation>Ensayo %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>a person not in this book</source>
+        <translation>una persona que no está en esta libreta</translation>
+    </message>
+    <message>
+        <source>because: %1</source>
+        <translation>porque: %1</translation>
+    </message>
+    <message>
+        <source>Looking through the book…</source>
+        <translation>Revisando el libro…</translation>
+    </message>
+    <message>
+        <source>Nothing unusual was found.</source>
+        <translation>No se encontró nada inusual.</translation>
+    </message>
+    <message>
+        <source>The reason is missing: without one the word cannot be defended.</source>
+        <translation>Falta el motivo: sin él no se puede defender la palabra.</translation>
     </message>
 </context>
 <context>
@@ -4788,6 +5602,223 @@
     </message>
 </context>
 <context>
+    <name>groundcount::view::StandingWords</name>
+    <message>
+        <source>Accepted</source>
+        <translation>Aceptado</translation>
+    </message>
+    <message>
+        <source>Returned</source>
+        <translation>Devuelto</translation>
+    </message>
+    <message>
+        <source>Accepted with exception</source>
+        <translation>Aceptado con excepción</translation>
+    </message>
+    <message>
+        <source>check overridden</source>
+        <translation>control anulado</translation>
+    </message>
+    <message>
+        <source>amended after the verdict</source>
+        <translation>enmendado tras el veredicto</translation>
+    </message>
+    <message>
+        <source>papers expired</source>
+        <translation>documentos caducados</translation>
+    </message>
+    <message>
+        <source>standard count out</source>
+        <translation>conteo estándar fuera</translation>
+    </message>
+    <message>
+        <source>clearance not met</source>
+        <translation>distancia no cumplida</translation>
+    </message>
+    <message>
+        <source>position poor</source>
+        <translation>posición deficiente</translation>
+    </message>
+    <message>
+        <source>duplicate reading</source>
+        <translation>lectura duplicada</translation>
+    </message>
+    <message>
+        <source>impossible time</source>
+        <translation>hora imposible</translation>
+    </message>
+    <message>
+        <source>same counts twice</source>
+        <translation>mismos conteos dos veces</translation>
+    </message>
+    <message>
+        <source>retest elsewhere</source>
+        <translation>repetición en otro lugar</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>clearances</source>
+        <translation>distancias</translation>
+    </message>
+    <message>
+        <source>seating</source>
+        <translation>asiento</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation>muestra</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>veredicto</translation>
+    </message>
+    <message>
+        <source>random sites drawn</source>
+        <translation>sitios sorteados</translation>
+    </message>
+    <message>
+        <source>requirement</source>
+        <translation>requisito</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>capa</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>taken out</source>
+        <translation>anulado</translation>
+    </message>
+    <message>
+        <source>reference test</source>
+        <translation>ensayo de referencia</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>material</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation>%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 sq ft</source>
+        <translation>%1 ft²</translation>
+    </message>
+    <message>
+        <source>nothing tested</source>
+        <translation>nada ensayado</translation>
+    </message>
+    <message>
+        <source>under way</source>
+        <translation>en curso</translation>
+    </message>
+    <message>
+        <source>failure open</source>
+        <translation>fallo abierto</translation>
+    </message>
+    <message>
+        <source>ready for review</source>
+        <translation>listo para revisar</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptado</translation>
+    </message>
+    <message>
+        <source>accepted with exception</source>
+        <translation>aceptado con excepción</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>changed since accepted</source>
+        <translation>cambiado desde la aceptación</translation>
+    </message>
+    <message>
+        <source>%1 by %2, %3</source>
+        <translation>%1 por %2, %3</translation>
+    </message>
+    <message>
+        <source>a person not in this book</source>
+        <translation>una persona que no está en esta libreta</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) since</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s) open</source>
+        <translation>
+            <numerusform>%n falla abierta</numerusform>
+            <numerusform>%n fallas abiertas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s) owed</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s) not finished</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s) amended twice apart</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing is tested</source>
+        <translation>no hay nada ensayado</translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n test(s) made, no failure open</source>
+        <translation>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+</context>
+<context>
     <name>groundcount::view::TestSheet</name>
     <message>
         <source>No field book is open.</source>
@@ -4892,6 +5923,25 @@
     <message>
         <source>Say why. The reason is sealed with it.</source>
         <translation>Indique por qué. El motivo se sella con él.</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::TestsView</name>
+    <message>
+        <source>All</source>
+        <translation>Todos</translation>
+    </message>
+    <message>
+        <source>Every lot</source>
+        <translation>Todos los lotes</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>All tests</source>
+        <translation>Todos los ensayos</translation>
     </message>
 </context>
 <context>

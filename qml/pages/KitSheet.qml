@@ -8,6 +8,7 @@ FocusScope {
 
     required property KitForm form
     property bool hasAct: true
+    property bool ofLot: false
     property string secondText: ""
     signal second
     readonly property bool compact: height < 700
@@ -35,7 +36,12 @@ FocusScope {
                 width: 52
                 height: 56
                 text: qsTr("Back")
-                onClicked: Desk.kit = ""
+                onClicked: {
+                    if (root.ofLot)
+                        Desk.lotSheet = "";
+                    else
+                        Desk.kit = "";
+                }
                 contentItem: Item { // qmllint disable deferred-property-id
                     Icon {
                         glyph: Glyph.Back

@@ -9,6 +9,12 @@ FocusScope {
 
     readonly property bool wide: width >= Theme.wideFrom - Theme.railWidth
     readonly property bool inside: page.chosenLot !== ""
+    readonly property bool sheetOpen: Desk.lotSheet !== ""
+    readonly property bool handingOver: Desk.lot === "hand-over"
+    // list, lot and sheet side by side where there is room for three; else the sheet takes the lot's place
+    readonly property bool three: width >= Theme.threeFrom
+    readonly property real listWidth: three && sheetOpen ? 320 : wide ? 412 : width
+    readonly property real lotWidth: sheetOpen && !inside ? 0 : three && sheetOpen ? (width - listWidth) / 2 : wide ? width - listWidth : width
 
     objectName: "lotsPage"
 
@@ -20,8 +26,8 @@ FocusScope {
     Flickable {
         id: list
         objectName: "lotList"
-        visible: root.wide || !root.inside
-        width: root.wide ? 412 : parent.width
+        visible: root.wide || (!root.inside && !root.sheetOpen)
+        width: root.listWidth
         height: parent.height
         contentHeight: listColumn.implicitHeight + Theme.gap6
         boundsBehavior: Flickable.StopAtBounds
@@ -53,27 +59,40 @@ FocusScope {
                 chosenId: root.wide ? page.chosenLot : ""
                 onPicked: rowId => Desk.lot = rowId
             }
+            LinkRow {
+                objectName: "allTestsLink"
+                width: parent.width
+                visible: page.lots.count > 0
+                text: qsTr("Tests of every lot")
+                onClicked: Desk.lotSheet = "tests"
+            }
+            LinkRow {
+                objectName: "handOverLink"
+                width: parent.width
+                text: qsTr("Hand over")
+                onClicked: Desk.lot = "hand-over"
+            }
         }
     }
     Rectangle {
         visible: root.wide
-        x: 412
+        x: root.listWidth
         width: Theme.hairWidth
         height: parent.height
         color: Theme.ink
     }
     Body {
-        visible: root.wide && !root.inside && page.lots.count > 0
-        x: 412 + Theme.margin
+        visible: root.wide && !root.inside && !root.sheetOpen && page.lots.count > 0
+        x: root.listWidth + Theme.margin
         y: Theme.gap6
         color: Theme.ink2
         text: qsTr("Choose a lot at the left.")
     }
     Flickable {
         objectName: "lotDetail"
-        visible: root.inside
-        x: root.wide ? 413 : 0
-        width: parent.width - x
+        visible: root.inside && !root.handingOver && (root.three || !root.sheetOpen)
+        x: root.wide ? root.listWidth + Theme.hairWidth : 0
+        width: root.lotWidth - (root.wide ? Theme.hairWidth : 0)
         height: parent.height
         contentHeight: detail.implicitHeight + Theme.gap6
         boundsBehavior: Flickable.StopAtBounds
@@ -83,7 +102,7 @@ FocusScope {
             id: detail
             x: Theme.margin
             y: Theme.gap3
-            width: root.wide ? 600 : parent.width - 2 * Theme.margin
+            width: root.lotWidth > 660 ? 600 : root.lotWidth - 2 * Theme.margin
             PageHead {
                 width: parent.width
                 hasBack: !root.wide
@@ -91,8 +110,19 @@ FocusScope {
                 context: page.lotContext
                 onBack: Desk.lot = ""
             }
+            StateBadge {
+                objectName: "lotStanding"
+                mark: page.standingMark
+                word: page.standingWord
+            }
+            Body {
+                objectName: "lotReason"
+                width: parent.width
+                text: page.standingReason
+            }
             Body {
                 width: parent.width
+                topPadding: Theme.gap1
                 bottomPadding: Theme.gap3
                 color: Theme.ink2
                 text: page.requirement
@@ -113,10 +143,40 @@ FocusScope {
                 rows: page.failures
                 onPicked: rowId => Desk.retest(rowId)
             }
+            LinkRow {
+                objectName: "reviewLink"
+                width: parent.width
+                text: qsTr("Review")
+                onClicked: Desk.lotSheet = "review"
+            }
+            LinkRow {
+                objectName: "figuresLink"
+                width: parent.width
+                text: qsTr("Statistics")
+                onClicked: Desk.lotSheet = "figures"
+            }
+            LinkRow {
+                objectName: "profileLink"
+                width: parent.width
+                text: qsTr("Profile along the line")
+                onClicked: Desk.lotSheet = "profile"
+            }
+            LinkRow {
+                objectName: "drawLink"
+                width: parent.width
+                text: qsTr("Draw random sites")
+                onClicked: Desk.lotSheet = "draw"
+            }
             SectionHead {
                 width: parent.width
                 title: qsTr("Tests")
                 count: page.tests.count
+            }
+            LinkRow {
+                objectName: "testsLink"
+                width: parent.width
+                text: qsTr("By state, person, gauge, material, day")
+                onClicked: Desk.lotSheet = "tests"
             }
             RowColumn {
                 width: parent.width
@@ -124,5 +184,30 @@ FocusScope {
                 onPicked: rowId => Desk.openTest(rowId)
             }
         }
+    }
+    Rectangle {
+        visible: root.three && root.sheetOpen
+        x: root.listWidth + root.lotWidth
+        width: Theme.hairWidth
+        height: parent.height
+        color: Theme.ink
+    }
+    // Always there: leaving the page does not stop the writing.
+    HandOverPane {
+        visible: root.handingOver
+        x: root.wide ? root.listWidth + Theme.hairWidth : 0
+        width: parent.width - x
+        height: parent.height
+        hasBack: !root.wide
+        onBack: Desk.lot = ""
+    }
+    LotSheetLoader {
+        objectName: "lotSheet"
+        x: root.three ? root.listWidth + root.lotWidth + Theme.hairWidth : root.wide ? root.listWidth + Theme.hairWidth : 0
+        width: parent.width - x
+        height: parent.height
+        focus: root.sheetOpen
+        sheet: Desk.lotSheet
+        lot: Desk.lot
     }
 }

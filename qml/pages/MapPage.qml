@@ -8,18 +8,23 @@ FocusScope {
     id: root
 
     readonly property bool listed: Desk.place === "map" && !Desk.testOpen && width >= Theme.wideFrom - Theme.railWidth
+    // wide, the thing that is touched stands beside the map; with less room for three it takes the list's place
+    readonly property bool beside: listed && page.chosenId !== ""
+    readonly property bool listShown: listed && (!beside || width >= Theme.threeFrom)
+    readonly property real listWidth: !listShown ? 0 : beside ? 340 : 412
 
     objectName: "mapPage"
 
     MapView {
         id: page
         session: Session
+        coverageShown: Desk.coverageShown
     }
     Flickable {
         id: list
         objectName: "mapList"
-        visible: root.listed
-        width: root.listed ? 412 : 0
+        visible: root.listShown
+        width: root.listWidth
         height: parent.height
         contentHeight: listColumn.implicitHeight + Theme.gap6
         boundsBehavior: Flickable.StopAtBounds
@@ -28,7 +33,7 @@ FocusScope {
             id: listColumn
             x: Theme.margin
             y: Theme.gap3
-            width: 412 - 2 * Theme.margin
+            width: list.width - 2 * Theme.margin
             PageHead {
                 width: parent.width
                 title: page.title
@@ -47,7 +52,7 @@ FocusScope {
         }
     }
     Rectangle {
-        visible: root.listed
+        visible: root.listShown
         x: list.width
         width: Theme.hairWidth
         height: parent.height
@@ -76,10 +81,10 @@ FocusScope {
         id: ground
         objectName: "groundMap"
         anchors.top: head.bottom
-        anchors.bottom: card.visible ? card.top : heldCard.visible ? heldCard.top : legend.visible ? legend.top : parent.bottom
+        anchors.bottom: card.visible ? card.top : heldCard.visible ? heldCard.top : legend.visible ? legend.top : covered.visible ? covered.top : parent.bottom
         anchors.left: list.right
-        anchors.leftMargin: root.listed ? Theme.hairWidth : 0
-        anchors.right: parent.right
+        anchors.leftMargin: root.listShown ? Theme.hairWidth : 0
+        anchors.right: pane.left
         clip: true
         focus: true
         source: page.source
@@ -117,7 +122,7 @@ FocusScope {
     LiftPicker {
         id: picker
         anchors.top: ground.top
-        anchors.right: parent.right
+        anchors.right: ground.right
         anchors.margins: Theme.gap4
         lift: page.liftText
         canGoUp: page.canGoUp
@@ -128,9 +133,15 @@ FocusScope {
     Column {
         id: buttons
         anchors.bottom: ground.bottom
-        anchors.right: parent.right
+        anchors.right: ground.right
         anchors.margins: Theme.gap4
         spacing: Theme.gap2
+        MapButton {
+            objectName: "coverageButton"
+            glyph: Glyph.Cells
+            text: page.coverageShown ? qsTr("Hide the coverage") : qsTr("Show the coverage")
+            onClicked: Desk.coverageShown = !Desk.coverageShown
+        }
         MapButton {
             objectName: "legendButton"
             glyph: Glyph.Layers
@@ -158,63 +169,21 @@ FocusScope {
         property bool open: false
         visible: open && !card.visible && !heldCard.visible
         anchors.left: list.right
-        anchors.right: parent.right
+        anchors.right: pane.left
         anchors.bottom: parent.bottom
         onClosed: open = false
     }
-    Rectangle {
+    MapHeldCard {
         id: heldCard
-        objectName: "heldCard"
-        visible: page.isHeld
         anchors.left: list.right
-        anchors.right: parent.right
+        anchors.right: pane.left
         anchors.bottom: parent.bottom
-        height: visible ? heldColumn.implicitHeight + Theme.gap4 : 0
-        color: Theme.paper
-        Rule {
-            width: parent.width
-        }
-        Column {
-            id: heldColumn
-            x: Theme.margin
-            y: Theme.gap2
-            width: parent.width - 2 * Theme.margin
-            spacing: Theme.gap2
-            PageHead {
-                objectName: "heldHead"
-                width: parent.width
-                title: page.touchedText === "" ? qsTr("This place") : page.touchedText
-                link: qsTr("Close")
-                onLinkActivated: page.letGo()
-            }
-            Row {
-                width: parent.width
-                spacing: Theme.gap3
-                SecondaryButton {
-                    objectName: "heldObstacle"
-                    width: (parent.width - Theme.gap3) / 2
-                    text: qsTr("Place an obstacle")
-                    onClicked: {
-                        Desk.obstacle.openAt(page.heldNorth, page.heldEast, page.heldUncertaintyMetres, page.touchedText);
-                        page.letGo();
-                    }
-                }
-                SecondaryButton {
-                    objectName: "heldTest"
-                    width: (parent.width - Theme.gap3) / 2
-                    text: qsTr("Start a test here")
-                    onClicked: {
-                        Desk.startAtPoint(page.heldNorth, page.heldEast);
-                        page.letGo();
-                    }
-                }
-            }
-        }
+        page: page
     }
     Rectangle {
         id: card
         objectName: "mapCard"
-        visible: page.chosenId !== ""
+        visible: page.chosenId !== "" && !root.beside
         anchors.left: list.right
         anchors.right: parent.right
         height: visible ? cardColumn.implicitHeight + Theme.gap4 : 0
@@ -255,5 +224,22 @@ FocusScope {
                 }
             }
         }
+    }
+    MapCoverageCard {
+        id: covered
+        visible: page.coverageShown && !card.visible && !heldCard.visible && !legend.visible
+        anchors.left: list.right
+        anchors.right: pane.left
+        anchors.bottom: parent.bottom
+        page: page
+    }
+    MapDetail {
+        id: pane
+        objectName: "mapDetail"
+        visible: root.beside
+        x: root.beside ? parent.width - width : parent.width
+        width: 340
+        height: parent.height
+        page: page
     }
 }

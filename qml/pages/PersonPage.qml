@@ -35,6 +35,18 @@ KitSheet {
         name: qsTr("Role")
         onPicked: index => person.pickRole(index)
     }
+    Body {
+        width: parent.width
+        text: qsTr("Tests for")
+    }
+    ChoiceBar {
+        objectName: "personParty"
+        width: parent.width
+        words: person.partyWords // qmllint disable type
+        chosen: person.partyIndex
+        name: qsTr("Tests for")
+        onPicked: index => person.pickParty(index)
+    }
     ReasonField {
         objectName: "personCertificate"
         width: parent.width

@@ -31,7 +31,8 @@ Pressable {
         }
         Text {
             id: label
-            readonly property real room: parent.width - (sign.visible ? 34 : 0)
+            // while a page is being laid out the button may be narrower than nothing
+            readonly property real room: parent.width > 68 ? parent.width - (sign.visible ? 34 : 0) : 34
             anchors.centerIn: parent
             anchors.horizontalCenterOffset: sign.visible ? 16 : 0
             width: implicitWidth < room ? implicitWidth : room

@@ -79,6 +79,7 @@ QtObject {
     readonly property real barHeight: 78
     readonly property real railWidth: 96
     readonly property real wideFrom: 840
+    readonly property real threeFrom: 1100
 
     readonly property int unfoldTime: reducedMotion ? 0 : 120
 

@@ -1,4 +1,6 @@
 // What the command line asks for, and the window that comes of it.
+#include "view/hand_over_view.h"
+#include "view/lots_view.h"
 #include "view/ui_start.h"
 
 #include <QQmlApplicationEngine>
@@ -26,6 +28,17 @@ private slots:
         const QByteArray all = texts.readAll();
         QVERIFY(all.count("<message") > 1000);
         QCOMPARE(all.count("type=\"unfinished\""), 0);
+    }
+
+    void viewModelsSpeakSpanishToo()
+    {
+        QTranslator translator;
+        QVERIFY(translator.load(QStringLiteral(":/i18n/groundcount_es.qm")));
+        QCoreApplication::installTranslator(&translator);
+        QCOMPARE(groundcount::view::LotsView::tr("all made"), QStringLiteral("todos hechos"));
+        QCOMPARE(groundcount::view::HandOverView::tr("Stopping"), QStringLiteral("Deteniendo"));
+        QCOMPARE(groundcount::view::LotsView::tr("no such text"), QStringLiteral("no such text"));
+        QCoreApplication::removeTranslator(&translator);
     }
 
     /// The user's own book and key stay untouched.

@@ -11,6 +11,8 @@ namespace {
 
 // A site that was not found by then has an open share below about 0.1 %: the edge is wrong.
 constexpr int kMostRejected = 10'000;
+constexpr const char* kInsideEdge = "inside the edge strip";
+constexpr const char* kOutside = "outside the area or nearer to its edge than allowed";
 
 double distanceToSegment(PlanPoint p, PlanPoint a, PlanPoint b)
 {
@@ -55,6 +57,11 @@ bool crosses(PlanPoint p, PlanPoint a, PlanPoint b)
 
 Result<StripDraw> drawInStrip(const StripPlan& plan, std::uint64_t seed)
 {
+    return drawInStrip(plan, seed, [](const RandomPlace&) { return std::string(); });
+}
+
+Result<StripDraw> drawInStrip(const StripPlan& plan, std::uint64_t seed, const StripExclusion& excluded)
+{
     if (plan.sublots < 1 || plan.sublots > 1000)
         return refusedValue("The number of sublots", plan.sublots, "", "1 to 1000");
     if (plan.sitesPerSublot < 1 || plan.sitesPerSublot > 100)
@@ -67,17 +74,18 @@ Result<StripDraw> drawInStrip(const StripPlan& plan, std::uint64_t seed)
         part.beginFt = plan.strip.beginFt + sublot * part.lengthFt;
         for (int site = 0; site < plan.sitesPerSublot; ++site)
             for (int rejected = 0;; ++rejected) {
-                StripSite drawn{sublot + 1, random.next(), random.next(), {}};
+                StripSite drawn{sublot + 1, random.next(), random.next(), {}, {}};
                 const auto place = placeFromNumbers(part, drawn.along, drawn.across, plan.policy);
                 if (!place)
                     return tl::unexpected(place.error());
                 drawn.place = *place;
-                if (!place->insideEdge) {
+                drawn.why = place->insideEdge ? kInsideEdge : excluded(*place);
+                if (drawn.why.empty()) {
                     draw.sites.push_back(drawn);
                     break;
                 }
                 if (rejected == kMostRejected)
-                    return refused("The width between the edge strips must leave room for a draw; 10000 draws for one site fell inside the edges.");
+                    return refused("The open width must leave room for a draw; 10000 draws for one site were rejected, the last one: " + drawn.why + ".");
                 draw.rejected.push_back(drawn);
             }
     }
@@ -100,7 +108,22 @@ bool insideArea(const PlanArea& area, PlanPoint point, double edgeFt)
     return walk(area.ring) && std::all_of(area.holes.begin(), area.holes.end(), walk) && inside;
 }
 
+double distanceToPath(const std::vector<PlanPoint>& path, bool closed, PlanPoint point)
+{
+    if (closed && path.size() >= 3 && insideArea({path, {}}, point, 0))
+        return 0;
+    double least = std::hypot(point.northFt - path.front().northFt, point.eastFt - path.front().eastFt);
+    for (std::size_t i = 1; i < path.size(); ++i)
+        least = std::min(least, distanceToSegment(point, path[i - 1], path[i]));
+    return closed ? std::min(least, distanceToSegment(point, path.back(), path.front())) : least;
+}
+
 Result<AreaDraw> drawInArea(const PlanArea& area, int count, double edgeFt, std::uint64_t seed)
+{
+    return drawInArea(area, count, edgeFt, seed, [](PlanPoint) { return std::string(); });
+}
+
+Result<AreaDraw> drawInArea(const PlanArea& area, int count, double edgeFt, std::uint64_t seed, const AreaExclusion& excluded)
 {
     if (count < 1 || count > 1000)
         return refusedValue("The number of sites", count, "", "1 to 1000");
@@ -121,14 +144,15 @@ Result<AreaDraw> drawInArea(const PlanArea& area, int count, double edgeFt, std:
     AreaDraw draw{seed, std::string(RandomSource::kName), {}, {}};
     for (int site = 0; site < count; ++site)
         for (int rejected = 0;; ++rejected) {
-            AreaSite drawn{random.next(), random.next(), {}};
+            AreaSite drawn{random.next(), random.next(), {}, {}};
             drawn.point = {south + drawn.alongNorth * height, west + drawn.alongEast * width};
-            if (insideArea(area, drawn.point, edgeFt)) {
+            drawn.why = insideArea(area, drawn.point, edgeFt) ? excluded(drawn.point) : kOutside;
+            if (drawn.why.empty()) {
                 draw.sites.push_back(drawn);
                 break;
             }
             if (rejected == kMostRejected)
-                return refused("The distance from the edge must leave room for a draw; 10000 draws for one site fell outside the open area.");
+                return refused("The open area must leave room for a draw; 10000 draws for one site were rejected, the last one: " + drawn.why + ".");
             draw.rejected.push_back(drawn);
         }
     return draw;

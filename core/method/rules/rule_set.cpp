@@ -44,6 +44,9 @@ const std::vector<RuleKey>& limitKeys()
         {"place.accuracy", "two-sigma radius of a position, at most", "ft|m"},
         {"lot.moving_mean", "results in a moving mean", "tests"},
         {"lot.outlier_level", "significance level of the outlier test, two-sided", "%"},
+        {"compare.level", "significance level of comparisons of two sets of tests, two-sided", "%"},
+        {"compare.pairs", "places tested side by side, at least, before pairs are compared", "pairs"},
+        {"compare.distance", "two tests side by side, at most", "ft|m"},
     };
     return keys;
 }

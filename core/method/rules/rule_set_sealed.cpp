@@ -11,8 +11,8 @@ const std::vector<std::string_view>& laterKeys()
     static const std::vector<std::string_view> keys{
         "range.wet_density_least", "range.wet_density_most", "range.water_content_most", "range.count_most", "standard.age",
         "offset.moisture_samples", "offset.moisture_sd", "offset.bias_pairs", "offset.bias_sd", "offset.days", "retest.distance",
-        "place.accuracy", "lot.moving_mean", "lot.outlier_level", "offset.approval", "lot.retested", "pwl.table", "pwl.mean", "pwl.sd",
-        "pwl.q", "pwl.tie"};
+        "place.accuracy", "lot.moving_mean", "lot.outlier_level", "compare.level", "compare.pairs", "compare.distance", "offset.approval",
+        "lot.retested", "pwl.table", "pwl.mean", "pwl.sd", "pwl.q", "pwl.tie"};
     return keys;
 }
 

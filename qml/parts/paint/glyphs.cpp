@@ -93,6 +93,11 @@ void drawTool(QPainter& painter, Glyph glyph, qreal stroke)
         ring(painter, {{12, 4}, {21.5, 9.5}, {12, 15}, {2.5, 9.5}});
         bend(painter, {{2.5, 14.2}, {12, 19.8}, {21.5, 14.2}});
         break;
+    case Glyph::Cells:
+        ring(painter, {{3, 3}, {21, 3}, {21, 21}, {3, 21}});
+        bend(painter, {{9, 3}, {12, 11}, {3, 15}});
+        bend(painter, {{21, 9}, {12, 11}, {15, 21}});
+        break;
     case Glyph::Locate:
         painter.drawEllipse(QPointF(12, 12), 6, 6);
         line(painter, 12, 1, 12, 6);
@@ -173,6 +178,7 @@ void drawGlyph(QPainter& painter, Glyph glyph, const QRectF& box, const QColor& 
     case Glyph::Tape:
     case Glyph::Backspace:
     case Glyph::Layers:
+    case Glyph::Cells:
     case Glyph::Locate:
     case Glyph::Warning:
         painter.setPen(pen);

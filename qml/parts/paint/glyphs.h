@@ -14,7 +14,7 @@ Q_NAMESPACE
 QML_NAMED_ELEMENT(Glyph)
 enum class Glyph {
     None, Day, Map, Lots, Kit, Back, Lock, Bearing, Tape, Backspace, Right, Left, Up, Down, Close, Layers, Locate, Warning,
-    North, Gauge, Check, Plus
+    North, Gauge, Check, Plus, Cells
 };
 Q_ENUM_NS(Glyph)
 } // namespace glyphs

@@ -46,6 +46,7 @@ std::vector<sample::Entry> field()
                    {"elements", Body::array({{{"kind", "line"}, {"length", "100"}}})}};
     Body other = sample::siteBody("2");
     other["lot"] = id(kCorners);
+    other["lift"] = id(52);
     return {entry("lot", kCorners, lot), entry("lot", kNoGround, bare), entry("lift", 52, {{"lot", id(kCorners)}, {"number", 1}}),
             entry("lift", 53, {{"lot", id(kNoGround)}, {"number", 1}}), entry("obstacle", kWall, wallBody), entry("obstacle", kTank, tankBody),
             entry("alignment", kLine, alignment), entry("test-site", kTest, sample::siteBody("1"), 10), entry("test-site", kOther, other, 20)};
@@ -210,6 +211,25 @@ private slots:
             QCOMPARE(table.count("\n| `"), static_cast<int>(layer.fields.size()));
         }
         QCOMPARE(columns, 139);
+    }
+    void isOfOneMomentWhateverIsSealedMeanwhile()
+    {
+        const auto pad = [&](const char* file) { return row(file, "lift_coverage", 1).value("state").toString(); };
+        const auto test = [&](const char* file) { return row(file, "density_test", 1).value("state").toString(); };
+        auto other = sample::Store::open(m_bench.path, book::OpenMode::ReadWrite, sample::key());
+        QVERIFY(other);
+        const auto site = other->records({.subject = id(kOther), .kind = "test-site"})->back();
+        bool sealed = false;
+        const auto during = write("moment.gpkg", {.keepOn = [&](std::size_t written) {
+            if (written == 2)  // both tests are written, the coverage is not
+                sealed = other->seal(entry("verdict", kOther, sample::verdictBody("pass", site.hash), 50)).has_value();
+            return true;
+        }});
+        QCOMPARE(told(during), QString("done"));
+        QVERIFY(sealed);
+        QCOMPARE(test("moment.gpkg") + ", " + pad("moment.gpkg"), QString("open, untested"));
+        QCOMPARE(told(write("after.gpkg")), QString("done"));
+        QCOMPARE(test("after.gpkg") + ", " + pad("after.gpkg"), QString("pass, pass"));
     }
     void refusesAWordOutsideItsListAndTellsTheLayer()
     {

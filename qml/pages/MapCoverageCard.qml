@@ -1,0 +1,37 @@
+import QtQuick
+import Groundcount
+
+// What ground the tests of the lift stand for, lot by lot, under the map.
+Rectangle {
+    id: root
+
+    required property MapView page
+
+    objectName: "coverageCard"
+    height: visible ? column.implicitHeight + Theme.gap4 : 0
+    color: Theme.paper
+
+    Rule {
+        width: parent.width
+    }
+    Column {
+        id: column
+        x: Theme.margin
+        y: Theme.gap2
+        width: parent.width - 2 * Theme.margin
+        RowColumn {
+            objectName: "coverageRows"
+            width: parent.width
+            rows: root.page.coverage
+            onPicked: rowId => {
+                Desk.lot = rowId;
+                Desk.place = "lots";
+            }
+        }
+        Body {
+            width: parent.width
+            color: Theme.ink2
+            text: root.page.coverage.count === 0 ? qsTr("No lot has this lift.") : qsTr("Between tests nothing is known; the specification decides how many are enough.")
+        }
+    }
+}

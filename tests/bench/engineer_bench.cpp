@@ -1,0 +1,84 @@
+// How long the engineer's pages take on a generated contract: engineer_bench FOLDER [TESTS_PER_LIFT, 83 gives 20 thousand tests].
+#include "programme/contract.h"
+#include "view/figures_view.h"
+#include "view/lots_view.h"
+#include "view/map_view.h"
+#include "view/profile_view.h"
+#include "view/review_view.h"
+#include "view/tests_view.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QEventLoop>
+#include <QFile>
+
+#include <algorithm>
+#include <cstdio>
+#include <vector>
+
+using namespace groundcount;
+
+namespace {
+
+/// Median of five runs, milliseconds.
+template <class Run>
+void measure(const char* what, Run run)
+{
+    std::vector<double> times;
+    for (int i = 0; i < 5; ++i) {
+        QElapsedTimer timer;
+        timer.start();
+        run();
+        times.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
+    }
+    std::sort(times.begin(), times.end());
+    std::printf("%-60s %8.1f ms\n", what, times[2]);
+    std::fflush(stdout);
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    QCoreApplication app(argc, argv);
+    if (argc < 2) {
+        std::fprintf(stderr, "engineer_bench FOLDER [TESTS_PER_LIFT]\n");
+        return 2;
+    }
+    const QString path = QDir(QString::fromLocal8Bit(argv[1])).filePath(QStringLiteral("bench.fieldbook"));
+    QFile::remove(path);
+    const programme::Size size{40, 6, argc > 2 ? std::atoi(argv[2]) : 83, 97};
+    const auto truth = programme::writeContract(path.toStdString(), 9, size, 20260601);
+    std::printf("%zu tests, %d lots of %d lifts\n", truth.tests.size(), size.lots, size.lifts);
+    view::Session session(nullptr);
+    QElapsedTimer timer;
+    timer.start();
+    if (const auto opened = session.open(path, path + QStringLiteral(".key")); !opened) {
+        std::fprintf(stderr, "%s\n", opened.error().what.c_str());
+        return 1;
+    }
+    std::printf("%-60s %8.1f ms\n", "open the book and read its rows", static_cast<double>(timer.nsecsElapsed()) / 1e6);
+    const QString lot = QString::fromStdString(session.snapshot().lots.front().id);
+    measure("Lots", [&] { view::LotsView page; page.setSession(&session); });
+    measure("Lots, inside a lot", [&] { view::LotsView page; page.setChosenLot(lot); page.setSession(&session); });
+    measure("Map", [&] { view::MapView page; page.setSession(&session); });
+    measure("Map with coverage", [&] { view::MapView page; page.setSession(&session); page.showCoverage(true); });
+    measure("Statistics of a lot", [&] { view::FiguresView page; page.setLot(lot); page.setSession(&session); });
+    measure("Profile", [&] { view::ProfileView page; page.setLot(lot); page.setSession(&session); });
+    measure("Tests of every lot", [&] { view::TestsView page; page.setSession(&session); });
+    view::TestsView tests;
+    tests.setSession(&session);
+    int turn = 0;
+    measure("filter by state", [&] { tests.pick(view::TestsView::State, 1 + turn++ % 2); });
+    measure("filter by state and person", [&] { tests.pick(view::TestsView::Person, 1 + turn++ % 2); });
+    measure("filter by state, person and day", [&] { tests.pick(view::TestsView::Day, 1 + turn++ % 2); });
+    view::ReviewView review;
+    review.setSession(&session);
+    measure("Review of a lot, until it can be used", [&] { review.setLot(QString()); review.setLot(lot); });
+    timer.start();
+    while (review.property("unusualText").toString() == view::ReviewView::tr("Looking through the book…"))
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 1000);
+    std::printf("%-60s %8.1f ms, %d listed in this lot\n", "Review, until everything unusual is listed (another thread)", static_cast<double>(timer.nsecsElapsed()) / 1e6, review.unusual()->count());
+    return 0;
+}
