@@ -1,5 +1,5 @@
 #include "view/custody_sheet.h"
-#include "view/record_words.h"
+#include "view/sealed_words.h"
 
 #include "book/kinds.h"
 #include "book/store.h"
@@ -69,7 +69,7 @@ void CustodySheet::refreshHistory()
         const auto& people = m_session->snapshot().people;
         const auto by = std::find_if(people.begin(), people.end(), [&](const auto& p) { return p.id == record.by; });
         const QString place = QString::fromStdString(book::textAt(record.body, "place"));
-        Row row = Row::ofWords(recordTitle(book::textAt(record.body, "event")),
+        Row row = Row::ofWords(sealedTitle(book::textAt(record.body, "event")),
                                (by == people.end() ? QString() : QString::fromStdString(by->name)) + (place.isEmpty() ? QString() : ", " + place),
                                localText(record.at, record.offsetMinutes, QStringLiteral("MMM d, h:mm")));
         rows.push_back(std::move(row));
@@ -99,7 +99,7 @@ void CustodySheet::refresh()
     m_barrierCaution = barrierIndex() >= 0 && barrierIndex() < 2 ? tr("Fewer than two barriers: keep it under your own eyes, or add one before you leave it.") : QString();
     m_badgeCaution = eventIndex() >= 0 && eventIndex() < 3 && !has("badge") ? tr("No badge worn. Sealed so, it stays visible.") : QString();
     m_papersCaution = eventIndex() == kInTransit && !has("papers") ? tr("On the road the transport papers belong within the driver's reach.") : QString();
-    m_sealText = eventIndex() < 0 ? QString() : tr("Seal: %1").arg(recordWord(kEvents[eventIndex()]));
+    m_sealText = eventIndex() < 0 ? QString() : tr("Seal: %1").arg(sealedWord(kEvents[eventIndex()]));
     m_sealNotYet = at < 0               ? tr("Seal: the book has no gauge yet")
                    : eventIndex() < 0   ? tr("Seal: say what happens")
                    : place().trimmed().isEmpty() ? tr("Seal: say where")

@@ -6,7 +6,7 @@
 #include "view/figure_text.h"
 #include "view/kit_form.h"
 #include "view/limit_scale.h"
-#include "view/record_words.h"
+#include "view/sealed_words.h"
 #include "view/test_rows.h"
 
 #include <algorithm>
@@ -142,7 +142,7 @@ void DayView::refreshGauge()
     if (ready)
         m_gaugePapers += ' ' + tr("Papers in date.");
     if (!gauge->custodyEvent.empty()) {
-        const QString event = recordWord(gauge->custodyEvent), place = QString::fromStdString(gauge->custodyPlace);
+        const QString event = sealedWord(gauge->custodyEvent), place = QString::fromStdString(gauge->custodyPlace);
         m_gaugePapers += ' ' + tr("Custody: %1, %2.").arg(event, place.isEmpty() ? localText(gauge->custodyAt, m_session->offsetMinutes(), "MMM d, h:mm") : place);
     }
     m_gaugePapers = m_gaugePapers.trimmed();
@@ -245,7 +245,7 @@ void DayView::refreshTests()
             row.second = isStale ? tr("amended: seal its verdict again")
                          : test.state == book::TestState::Open
                              ? tr("open since %1").arg(localText(test.startedAt, test.offsetMinutes, "h:mm"))
-                             : tr("for the %1 since %2").arg(recordWord(test.waitingFor),
+                             : tr("for the %1 since %2").arg(sealedWord(test.waitingFor),
                                                             localText(test.verdictAt.empty() ? test.startedAt : test.verdictAt, test.offsetMinutes, "h:mm"));
         (open ? waiting : results).push_back(std::move(row));
     }

@@ -4,7 +4,7 @@
 #include "book/store.h"
 #include "view/figure_text.h"
 #include "view/kit_form.h"
-#include "view/record_words.h"
+#include "view/sealed_words.h"
 
 #include <algorithm>
 
@@ -48,7 +48,7 @@ void KitView::refresh()
         row.id = "person:" + QString::fromStdString(p.id);
         row.mark = isPast(p.certificateExpires, *m_session) ? Mark::Fail : Mark::Pass;
         row.title = QString::fromStdString(p.name);
-        row.second = recordWord(p.role) + (p.certificate.empty() ? QString() : ", " + QString::fromStdString(p.certificate));
+        row.second = sealedWord(p.role) + (p.certificate.empty() ? QString() : ", " + QString::fromStdString(p.certificate));
         row.word = p.certificateExpires.empty() ? QString()
                    : isPast(p.certificateExpires, *m_session) ? tr("ended %1").arg(dateText(p.certificateExpires)) : tr("until %1").arg(dateText(p.certificateExpires));
         row.wordMark = row.mark == Mark::Fail ? Mark::Fail : Mark::Nothing;
@@ -93,8 +93,8 @@ void KitView::refreshGauges()
         gauges.push_back(std::move(gauge));
         gauges.push_back(paper(tr("Calibration"), g.id, g.calibratedOn, g.calibrationExpires, tr("of %1").arg(dateText(g.calibratedOn))));
         gauges.push_back(paper(tr("Leak test"), g.id, g.leakTestedOn, g.leakTestExpires,
-                               tr("of %1, %2").arg(dateText(g.leakTestedOn), recordWord(g.leakTestResult))));
-        Row custody = Row::ofWords(tr("Custody"), g.custodyEvent.empty() ? tr("no record") : recordWord(g.custodyEvent),
+                               tr("of %1, %2").arg(dateText(g.leakTestedOn), sealedWord(g.leakTestResult))));
+        Row custody = Row::ofWords(tr("Custody"), g.custodyEvent.empty() ? tr("no record") : sealedWord(g.custodyEvent),
                                    g.custodyAt.empty() ? QString() : localText(g.custodyAt, m_session->offsetMinutes(), "MMM d, h:mm"));
         custody.id = "custody:" + QString::fromStdString(g.id);
         custody.chevron = true;
@@ -128,7 +128,7 @@ void KitView::refreshOffsets()
             const std::string expires = book::textAt(record.body, "expires");
             const auto gauge = std::find_if(m_session->snapshot().gauges.begin(), m_session->snapshot().gauges.end(),
                                             [&](const auto& g) { return g.id == book::textAt(record.body, "gauge"); });
-            Row row = Row::ofWords(recordTitle(book::textAt(record.body, "offset_kind")), dateText(book::textAt(record.body, "on")),
+            Row row = Row::ofWords(sealedTitle(book::textAt(record.body, "offset_kind")), dateText(book::textAt(record.body, "on")),
                                    expires.empty() ? QString() : isPast(expires, *m_session) ? tr("ended %1").arg(dateText(expires)) : tr("until %1").arg(dateText(expires)));
             if (gauge != m_session->snapshot().gauges.end())
                 row.second = QString::fromStdString(gauge->name) + ", " + row.second;

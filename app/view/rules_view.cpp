@@ -3,7 +3,7 @@
 #include "book/store.h"
 #include "method/accept/evaluation_rules.h"
 #include "view/figure_text.h"
-#include "view/record_words.h"
+#include "view/sealed_words.h"
 
 #include <algorithm>
 
@@ -132,7 +132,7 @@ void RulesSheet::refreshRows()
             row.title = titleOf(key);
             row.chevron = true;
             row.figure = !changed.isEmpty() ? changed : at == rules.limits.end() ? QStringLiteral("–") : shownDecimal(at->second.value.text());
-            row.unit = recordWord(at == rules.limits.end() ? freshLimit(key).unit : at->second.unit);
+            row.unit = sealedWord(at == rules.limits.end() ? freshLimit(key).unit : at->second.unit);
             row.second = !changed.isEmpty()            ? tr("changed in the copy")
                          : at == rules.limits.end()    ? tr("not in this rule set")
                                                        : tr("%1, %2").arg(QString::fromStdString(at->second.source), markWord(at->second.mark));
@@ -171,7 +171,7 @@ void RulesSheet::refreshDifferences()
                 row.title = titleOf(key);
                 row.second = was == before.limits.end() ? tr("was not there") : tr("was %1 %2").arg(shownDecimal(was->second.value.text()), QString::fromStdString(was->second.unit));
                 row.figure = shownDecimal(is->second.value.text());
-                row.unit = recordWord(is->second.unit);
+                row.unit = sealedWord(is->second.unit);
                 rows.push_back(std::move(row));
             }
         }

@@ -5,7 +5,7 @@
 #include "method/spread.h"
 #include "method/uncertainty/compaction.h"
 #include "view/figure_text.h"
-#include "view/record_words.h"
+#include "view/sealed_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -284,7 +284,7 @@ void StandardCounts::refreshHistory()
             row.title[0] = row.title[0].toUpper();
             row.second = tr("%1, %2").arg(QString::fromStdString(limit->second.source), markWord(limit->second.mark));
             row.figure = shownDecimal(limit->second.value.text());
-            row.unit = recordWord(limit->second.unit);
+            row.unit = sealedWord(limit->second.unit);
             rows.push_back(std::move(row));
         }
     }

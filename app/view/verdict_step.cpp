@@ -4,7 +4,7 @@
 
 #include "book/retest_chain.h"
 #include "view/figure_text.h"
-#include "view/record_words.h"
+#include "view/sealed_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -69,7 +69,7 @@ void VerdictStep::show(const SheetBook::Judged& judged)
     }
     QStringList reasons;
     for (const auto reason : e.reasons)
-        reasons.append(recordWord(method::word(reason)));
+        reasons.append(sealedWord(method::word(reason)));
     m_reasons = reasons.join(QStringLiteral(", "));
     if (!m_reasons.isEmpty())
         m_reasons[0] = m_reasons[0].toUpper();

@@ -1,4 +1,4 @@
-#include "view/record_words.h"
+#include "view/sealed_words.h"
 
 #include <QCoreApplication>
 
@@ -19,14 +19,14 @@ namespace {
 
 }  // namespace
 
-QString recordWord(const std::string& word)
+QString sealedWord(const std::string& word)
 {
     return QCoreApplication::translate("RecordWords", word.c_str());
 }
 
-QString recordTitle(const std::string& word)
+QString sealedTitle(const std::string& word)
 {
-    QString title = recordWord(word);
+    QString title = sealedWord(word);
     if (!title.isEmpty())
         title[0] = title[0].toUpper();
     return title;

@@ -8,8 +8,8 @@ namespace groundcount::view {
 
 /// A word as it stands in a record or a rule set ("signed out", "trench", "counts") in the language of the pages; what has no
 /// translation stays as it is. Records themselves keep the English word.
-QString recordWord(const std::string& word);
+QString sealedWord(const std::string& word);
 /// The same at the beginning of a line.
-QString recordTitle(const std::string& word);
+QString sealedTitle(const std::string& word);
 
 }  // namespace groundcount::view
