@@ -36,7 +36,7 @@ Result<void> checkMarks(const std::string& path)
 
 Result<void> checkRows(GDALDataset& dataset, const LayerCount& expected)
 {
-    OGRLayer* layer = dataset.GetLayerByName(expected.layer.c_str());
+    OGRLayer* layer = !expected.layer.empty() ? dataset.GetLayerByName(expected.layer.c_str()) : dataset.GetLayerCount() == 1 ? dataset.GetLayer(0) : nullptr;
     if (!layer)
         return broken("the layer " + expected.layer + " is missing.");
     // Only places are looked at; SQLite's quick check reads the rest.

@@ -10,7 +10,7 @@ namespace groundcount::gis {
 
 /// How many rows a layer has and how many of them have a shape.
 struct LayerCount {
-    std::string layer;
+    std::string layer;  ///< for a check "" = the only one of the file
     std::int64_t rows = 0;
     std::int64_t shapes = 0;
 };

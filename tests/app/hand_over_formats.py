@@ -65,6 +65,15 @@ for feature, row in zip(geo["features"], test_rows):
     for column in list(row)[2:]:
         expect(feature["properties"][column] == row[column], f"GeoJSON {column}")
 
+# One file, named by the person; written twice it is the same.
+for ending, layer, count in ("csv", "density_test", 14), ("geojson", "lift_coverage", 10), ("kml", "lot", 2), ("csv", "lot", 2), ("json", "alignment", 1):
+    for name in f"one.{ending}", f"two.{ending}":
+        export(name, "--layer", layer)
+        opened = ogr.Open(path(name))
+        expect(opened.GetLayerCount() == 1 and opened.GetLayer(0).GetFeatureCount() == count, f"{name} holds {layer}")
+    if ending != "kml":
+        expect(open(path(f"one.{ending}"), "rb").read() == open(path(f"two.{ending}"), "rb").read(), f"{ending} again")
+
 # An owner's names.
 with open(path("names.json"), "w") as names_file:
     json.dump({"layers": {"density_test": {"name": "DT_2026", "columns": {"test_number": "TESTNO", "state": "RESULT", "percent_compaction": "PCT"}, "only_these": True}}}, names_file)
