@@ -33,7 +33,7 @@ Column {
     NotYetButton {
         objectName: "countLocked"
         width: parent.width
-        height: root.compact ? 64 : 68
+        compact: root.compact
         visible: root.locked
         text: root.sheet.lock
     }
@@ -59,7 +59,7 @@ Column {
         NotYetButton {
             objectName: "enterNotYet"
             width: parent.width - 104 - Theme.gap2
-            height: root.compact ? 64 : 68
+            compact: root.compact
             visible: root.step.enterNotYet !== ""
             text: root.step.enterNotYet
         }

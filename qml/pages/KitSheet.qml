@@ -130,7 +130,7 @@ FocusScope {
             NotYetButton {
                 objectName: "kitSealNotYet"
                 width: root.columnWidth
-                height: root.compact ? 64 : 68
+                compact: root.compact
                 visible: root.hasAct && root.form.sealNotYet !== ""
                 text: root.form.sealNotYet
             }

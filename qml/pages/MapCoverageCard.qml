@@ -8,30 +8,39 @@ Rectangle {
     required property MapView page
 
     objectName: "coverageCard"
-    height: visible ? column.implicitHeight + Theme.gap4 : 0
+    readonly property real whole: column.implicitHeight + Theme.gap4
+    readonly property real most: parent.height * 0.55
+    height: !visible ? 0 : whole > most ? most : whole
     color: Theme.paper
+    clip: true
 
-    Rule {
-        width: parent.width
-    }
-    Column {
-        id: column
-        x: Theme.margin
-        y: Theme.gap2
-        width: parent.width - 2 * Theme.margin
-        RowColumn {
-            objectName: "coverageRows"
-            width: parent.width
-            rows: root.page.coverage
-            onPicked: rowId => {
-                Desk.lot = rowId;
-                Desk.place = "lots";
+    Flickable {
+        anchors.fill: parent
+        contentHeight: root.whole
+        boundsBehavior: Flickable.StopAtBounds
+
+        Column {
+            id: column
+            x: Theme.margin
+            y: Theme.gap2
+            width: parent.width - 2 * Theme.margin
+            RowColumn {
+                objectName: "coverageRows"
+                width: parent.width
+                rows: root.page.coverage
+                onPicked: rowId => {
+                    Desk.lot = rowId;
+                    Desk.place = "lots";
+                }
+            }
+            Body {
+                width: parent.width
+                color: Theme.ink2
+                text: root.page.coverage.count === 0 ? qsTr("No lot has this lift.") : qsTr("Between tests nothing is known; the specification decides how many are enough.")
             }
         }
-        Body {
-            width: parent.width
-            color: Theme.ink2
-            text: root.page.coverage.count === 0 ? qsTr("No lot has this lift.") : qsTr("Between tests nothing is known; the specification decides how many are enough.")
-        }
+    }
+    Rule {
+        width: parent.width
     }
 }

@@ -198,7 +198,7 @@ FocusScope {
         NotYetButton {
             objectName: "reviewNotYet"
             width: parent.width
-            height: root.compact ? 64 : 68
+            compact: root.compact
             visible: page.notAccepted !== ""
             text: page.notAccepted
         }

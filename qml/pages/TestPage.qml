@@ -166,7 +166,7 @@ FocusScope {
             NotYetButton {
                 objectName: "sealNotYet"
                 width: parent.width
-                height: root.compact ? 64 : 68
+                compact: root.compact
                 visible: root.sheet.sealNotYet !== "" && !(root.sheet.step === TestSheet.Count && root.sheet.count.stage !== CountStep.Typed)
                 text: root.sheet.sealNotYet
             }

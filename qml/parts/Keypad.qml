@@ -71,7 +71,7 @@ Rectangle {
             objectName: "keypadNotYet"
             visible: root.notYet !== ""
             width: parent.width
-            height: root.compact ? 64 : 68
+            compact: root.compact
             focusPolicy: Qt.TabFocus
             text: root.notYet
         }

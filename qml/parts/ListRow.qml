@@ -24,7 +24,8 @@ Pressable {
 
     objectName: "listRow"
     readonly property real least: (dense ? Theme.denseRowHeight : Theme.rowHeight) * Theme.textScale
-    implicitHeight: words.implicitHeight + Theme.gap2 > least ? words.implicitHeight + Theme.gap2 : least
+    readonly property real content: (words.implicitHeight > side.implicitHeight ? words.implicitHeight : side.implicitHeight) + Theme.gap2
+    implicitHeight: content > least ? content : least
     groundRadius: 0
     ground: chosen ? Theme.well : "transparent"
     Accessible.role: Accessible.ListItem
@@ -99,36 +100,34 @@ Pressable {
             anchors.right: parent.right
             anchors.rightMargin: 86 * Theme.textScale
         }
-        Item {
+        Column {
             id: side
             anchors.right: root.chevron ? chevronSign.left : parent.right
             anchors.rightMargin: root.chevron ? Theme.gap2 : 0
-            readonly property real figureWidth: figureText.implicitWidth + (root.unit === "" ? 0 : unitText.implicitWidth + Theme.gap1)
-            width: figureWidth > wordText.implicitWidth ? figureWidth : wordText.implicitWidth
-            height: parent.height
-            Text {
-                id: figureText
-                anchors.right: root.unit === "" ? parent.right : unitText.left
-                anchors.rightMargin: root.unit === "" ? 0 : Theme.gap1
-                anchors.verticalCenter: parent.verticalCenter
-                anchors.verticalCenterOffset: root.word === "" ? 0 : -12 * Theme.textScale
-                text: root.figure
-                color: Theme.ink
-                font.pixelSize: Theme.sizeMeasured
-                font.weight: Theme.strong
-                textFormat: Text.PlainText
-            }
-            UnitMark {
-                id: unitText
+            anchors.verticalCenter: parent.verticalCenter
+            Row {
                 anchors.right: parent.right
-                anchors.baseline: figureText.baseline
-                text: root.unit
+                visible: root.figure !== ""
+                spacing: root.unit === "" ? 0 : Theme.gap1
+                Text {
+                    id: figureText
+                    text: root.figure
+                    color: Theme.ink
+                    font.pixelSize: Theme.sizeMeasured
+                    font.weight: Theme.strong
+                    textFormat: Text.PlainText
+                }
+                UnitMark {
+                    anchors.baseline: figureText.baseline
+                    text: root.unit
+                }
             }
             Text {
-                id: wordText
                 anchors.right: parent.right
-                anchors.verticalCenter: parent.verticalCenter
-                anchors.verticalCenterOffset: root.figure === "" ? 0 : 12 * Theme.textScale
+                visible: text !== ""
+                width: implicitWidth > root.width * 0.43 ? root.width * 0.43 : implicitWidth
+                horizontalAlignment: Text.AlignRight
+                wrapMode: Text.WordWrap
                 text: root.word
                 color: wordInk.color
                 font.pixelSize: Theme.sizeBody

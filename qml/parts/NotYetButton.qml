@@ -9,7 +9,9 @@ Pressable {
     property alias reason: root.text
 
     objectName: "notYetButton"
-    implicitHeight: tall ? 68 : 56
+    property bool compact: false
+    readonly property real least: !tall ? 56 : compact ? 64 : 68
+    implicitHeight: implicitContentHeight + Theme.gap4 > least ? implicitContentHeight + Theme.gap4 : least
     leftPadding: Theme.gap2
     rightPadding: Theme.gap2
     Accessible.description: qsTr("Not possible yet")

@@ -20,6 +20,12 @@ Item {
     readonly property real most: words > side.implicitHeight ? words : side.implicitHeight
     implicitHeight: most > least ? most : least
 
+    WordMeasure {
+        id: longest
+        words: [root.title]
+        pixelSize: Theme.sizeTitle
+        weight: Theme.strong
+    }
     Pressable {
         id: backTarget
         objectName: "back"
@@ -69,7 +75,8 @@ Item {
     Column {
         id: side
         // The title has the right of way; the context wraps in what is left.
-        readonly property real room: root.width - titleText.anchors.leftMargin - Theme.gap3 - (titleText.implicitWidth < root.width * 0.55 ? titleText.implicitWidth : root.width * 0.55)
+        readonly property real titleRoom: longest.widest > root.width * 0.55 ? longest.widest + 1 : root.width * 0.55
+        readonly property real room: root.width - titleText.anchors.leftMargin - Theme.gap3 - (titleText.implicitWidth < titleRoom ? titleText.implicitWidth : titleRoom)
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
         spacing: Theme.gap1

@@ -28,6 +28,7 @@ FocusScope {
         anchors.top: parent.top
         anchors.topMargin: Theme.insetTop
         anchors.bottom: bar.top
+        visible: Desk.paper === ""
 
         Item {
             id: left
@@ -112,7 +113,7 @@ FocusScope {
     }
     BottomBar {
         id: bar
-        visible: !root.wide && !Desk.testOpen
+        visible: !root.wide && !Desk.testOpen && Desk.paper === ""
         anchors.bottom: parent.bottom
         width: parent.width
         height: visible ? implicitHeight : 0

@@ -79,6 +79,7 @@ private slots:
         QVERIFY(bus.registerObject(QStringLiteral("/org/sigxcpu/Feedback"), &service, QDBusConnection::ExportAllSlots));
         QVERIFY(bus.registerService(QStringLiteral("org.sigxcpu.Feedback")));
         QStandardPaths::setTestModeEnabled(true);
+        QFile::remove(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/screen.ini"));  // of an earlier run
         Bench bench;
         QCOMPARE(bench.play(QStringLiteral("day.fieldbook")).code, 0);
         const auto count = [&](bool silent) {

@@ -46,6 +46,8 @@ QStringList faultsOf(const QQuickItem* item, QSizeF window, std::vector<Painted>
         faults << QStringLiteral("elided: ") + described(item);
     if (inkWidth > item->width() + kSlack)
         faults << QStringLiteral("%1 px wide, %2 given: ").arg(inkWidth).arg(item->width()) + described(item);
+    if (inkHeight > item->height() + 3)
+        faults << QStringLiteral("%1 px tall, %2 given: ").arg(inkHeight).arg(item->height()) + described(item);
     const int align = item->property("effectiveHorizontalAlignment").toInt();
     const double room = item->width() - inkWidth;
     const double left = align == Qt::AlignRight ? room : align == Qt::AlignHCenter ? room / 2 : 0;
