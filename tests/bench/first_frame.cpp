@@ -1,0 +1,27 @@
+// first_frame BOOK: the app on a field book, up to its first frame; its time is taken from outside, beside empty_window (first_frame.py).
+#include "view/ui_start.h"
+
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+
+#include <cstdio>
+
+int main(int argc, char** argv)
+{
+    QGuiApplication application(argc, argv);
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    QQmlApplicationEngine engine;
+    groundcount::ui::StartOptions options;
+    options.book = QString::fromLocal8Bit(argc > 1 ? argv[1] : "");
+    options.size = {412, 915};
+    options.at = QDateTime::fromString(QStringLiteral("2026-06-09T14:12:00-05:00"), Qt::ISODate);
+    if (const auto started = groundcount::ui::start(engine, options); !started) {
+        std::fprintf(stderr, "%s\n", started.error().what.c_str());
+        return 1;
+    }
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+    QObject::connect(window, &QQuickWindow::frameSwapped, &application, &QGuiApplication::quit, Qt::QueuedConnection);
+    return QGuiApplication::exec();
+}
