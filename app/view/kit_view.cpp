@@ -49,6 +49,8 @@ void KitView::refresh()
         row.mark = isPast(p.certificateExpires, *m_session) ? Mark::Fail : Mark::Pass;
         row.title = QString::fromStdString(p.name);
         row.second = sealedWord(p.role) + (p.certificate.empty() ? QString() : ", " + QString::fromStdString(p.certificate));
+        if (p.id == m_session->person().id)
+            row.second += ", " + tr("at work here");
         row.word = p.certificateExpires.empty() ? QString()
                    : isPast(p.certificateExpires, *m_session) ? tr("ended %1").arg(dateText(p.certificateExpires)) : tr("until %1").arg(dateText(p.certificateExpires));
         row.wordMark = row.mark == Mark::Fail ? Mark::Fail : Mark::Nothing;

@@ -33,6 +33,8 @@ void PersonSheet::refresh()
 {
     const auto* row = sealedRow();
     m_title = row ? QString::fromStdString(row->name) : tr("New person");
+    m_isAtWork = row && row->id == m_session->person().id;
+    m_canTakeOver = row && !m_isAtWork && !m_session->isReadOnly();
     m_expires = dateText(typed("expires"));
     m_expiryCaution = isPast(text("expires"), *m_session) ? tr("The certificate ended %1.").arg(m_expires) : QString();
     QJsonObject now = draft();
@@ -45,6 +47,15 @@ void PersonSheet::refresh()
                    : !differs                 ? tr("Nothing has changed")
                    : m_asksWhy && why().trimmed().isEmpty() ? tr("Seal: say why it changes")
                                                             : QString();
+}
+
+void PersonSheet::takeOver()
+{
+    if (!m_canTakeOver)
+        return;
+    if (const auto kept = m_session->store().saveDraft("device", "person", m_subject); !kept)
+        return m_session->setTrouble(QString::fromStdString(kept.error().what));
+    m_session->readAgain();
 }
 
 Result<std::vector<book::Entry>> PersonSheet::entries() const

@@ -17,6 +17,9 @@ class PersonSheet : public groundcount::view::KitForm { // written out: the type
     Q_PROPERTY(QString certificate READ certificate NOTIFY changed)
     Q_PROPERTY(QString expires MEMBER m_expires NOTIFY changed)
     Q_PROPERTY(QString expiryCaution MEMBER m_expiryCaution NOTIFY changed)
+    /// Whether this person signs what is sealed on this device, and whether that can be said of a sealed person.
+    Q_PROPERTY(bool isAtWork MEMBER m_isAtWork NOTIFY changed)
+    Q_PROPERTY(bool canTakeOver MEMBER m_canTakeOver NOTIFY changed)
     Q_PROPERTY(bool asksWhy MEMBER m_asksWhy NOTIFY changed)
     Q_PROPERTY(QString why READ why NOTIFY changed)
 
@@ -36,6 +39,8 @@ public:
     Q_INVOKABLE void pickParty(int index) { type(QStringLiteral("party"), QString::number(index)); }
     Q_INVOKABLE void setCertificate(const QString& text) { type(QStringLiteral("certificate"), text); }
     Q_INVOKABLE void typeExpires() { openDate(QStringLiteral("expires"), tr("Certificate ends")); }
+    /// From now on this person signs on this device; kept in this device's copy of the book, never sealed.
+    Q_INVOKABLE void takeOver();
     Q_INVOKABLE void setWhy(const QString& text) { type(QStringLiteral("why"), text); }
 
 protected:
@@ -50,7 +55,7 @@ private:
 
     mutable std::string m_newId;
     QString m_expires, m_expiryCaution;
-    bool m_asksWhy = false;
+    bool m_asksWhy = false, m_isAtWork = false, m_canTakeOver = false;
 };
 
 }  // namespace groundcount::view

@@ -52,6 +52,14 @@ void Session::refreshGround(std::string& trouble)
 void Session::refreshPeople()
 {
     m_person = {};
+    // Who said so on this device; before anybody has, the first technician.
+    const auto atWork = m_store->draft("device", "person");
+    for (const auto& person : m_snapshot.people) {
+        if (atWork && person.id == *atWork) {
+            m_person = person;
+            return;
+        }
+    }
     for (const auto& person : m_snapshot.people) {
         if (m_person.id.empty() || (m_person.role != "technician" && person.role == "technician"))
             m_person = person;

@@ -971,6 +971,14 @@
         <source>Tests for</source>
         <translation>Ensaya para</translation>
     </message>
+    <message>
+        <source>At work with this device: what is sealed bears this name.</source>
+        <translation>Trabaja con este dispositivo: lo que se sella lleva este nombre.</translation>
+    </message>
+    <message>
+        <source>I am at work with this device</source>
+        <translation>Yo trabajo con este dispositivo</translation>
+    </message>
 </context>
 <context>
     <name>PlaceStepPage</name>
@@ -3806,6 +3814,10 @@
     <message>
         <source>no earlier counts</source>
         <translation>sin conteos anteriores</translation>
+    </message>
+    <message>
+        <source>at work here</source>
+        <translation>trabaja aquí</translation>
     </message>
 </context>
 <context>

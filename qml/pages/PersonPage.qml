@@ -15,6 +15,20 @@ KitSheet {
         session: Session
         subject: root.subject
     }
+    Body {
+        objectName: "atWork"
+        width: parent.width
+        visible: person.isAtWork
+        font.weight: Theme.strong
+        text: qsTr("At work with this device: what is sealed bears this name.")
+    }
+    SecondaryButton {
+        objectName: "takeOver"
+        width: parent.width
+        visible: person.canTakeOver
+        text: qsTr("I am at work with this device")
+        onClicked: person.takeOver()
+    }
     CautionLine {
         objectName: "certificateCaution"
         width: parent.width

@@ -357,6 +357,26 @@ private slots:
         QCOMPARE(at(app.newest("person"), "certificate_expires"), std::string("2025-06-10"));
     }
 
+    void whoIsAtWorkSignsAndIsRememberedOnThisDevice()
+    {
+        KitApp app(book());
+        QVERIFY(app.start({360, 640}));
+        QCOMPARE(app.session().person().name, std::string("R. Okafor"));
+        QVERIFY(app.touch("place_kit"));
+        QVERIFY(app.touchRow("kitPeople", "M. Lindqvist"));
+        QVERIFY(app.touch("takeOver"));
+        QVERIFY(app.waitFor("atWork"));
+        QVERIFY(!app.find("takeOver"));
+        QCOMPARE(app.session().person().name, std::string("M. Lindqvist"));
+        app.picture("person-at-work");
+        app.kill();
+        QVERIFY(app.start({360, 640}, "kit:custody"));
+        QCOMPARE(app.session().person().name, std::string("M. Lindqvist"));
+        QVERIFY(app.touch("custodyEvent/choice_2") && app.write("custodyPlace", "north approach") && app.touch("custodyBarriers/choice_2") && app.touch("kitSeal"));
+        const auto records = app.session().store().records({.subject = {}, .kind = "custody"});
+        QVERIFY(records && records->back().by == app.session().person().id);
+    }
+
     void aStabilityTestNeedsThePrescaleAndThenJudgesTheScatter()
     {
         KitApp app(book());
