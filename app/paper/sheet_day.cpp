@@ -10,10 +10,10 @@ namespace {
 Table testTable(const std::vector<book::TestRow>& tests, const QString& unit)
 {
     Table table;
-    table.columns = {{Words::tr("No."), 0.7}, {Words::tr("Kind"), 1.2}, {Words::tr("Lot, lift"), 0.9}, {Words::tr("Station, offset"), 2},
-                     {Words::tr("Wet %1").arg(unit), 0.9, Align::Right}, {Words::tr("Water %1").arg(unit), 0.9, Align::Right}, {Words::tr("Dry %1").arg(unit), 0.9, Align::Right},
-                     {Words::tr("Moisture %"), 0.9, Align::Right}, {Words::tr("Max. %1").arg(unit), 0.9, Align::Right}, {Words::tr("Compaction %"), 1.1, Align::Right},
-                     {Words::tr("Needed %"), 0.9, Align::Right}, {Words::tr("Window %"), 1.2, Align::Right}, {Words::tr("Result"), 1.5}};
+    table.columns = {{Words::tr("No."), 0.7}, {Words::tr("Kind"), 1.15}, {Words::tr("Lot, lift"), 0.85}, {Words::tr("Station, offset"), 2.05},
+                     {Words::tr("Wet %1").arg(unit), 0.85, Align::Right}, {Words::tr("Water %1").arg(unit), 0.85, Align::Right}, {Words::tr("Dry %1").arg(unit), 0.85, Align::Right},
+                     {Words::tr("Moisture %"), 1, Align::Right}, {Words::tr("Max. %1").arg(unit), 0.85, Align::Right}, {Words::tr("Compaction %"), 1.2, Align::Right},
+                     {Words::tr("Needed %"), 0.85, Align::Right}, {Words::tr("Window %"), 1.5, Align::Right}, {Words::tr("Result"), 1.55}};
     for (const auto& test : tests)
         table.rows.push_back({text(test.number), purposeWord(test.purpose) + (test.retestOfNumber.empty() ? QString() : ' ' + text(test.retestOfNumber)),
                               text(test.lotName) + ", " + QString::number(test.liftNumber), stationText(test.stationFt) + ' ' + offsetText(test.offsetFt), figure(test.wet),
@@ -67,8 +67,8 @@ Result<Document> daySheet(const Source& source, const QDate& day, const std::str
                                   {Words::tr("Pass / fail"), count(book::TestState::Pass) + " / " + count(book::TestState::Fail)},
                                   {Words::tr("Provisional / information only / void"), count(book::TestState::Waiting) + " / " + count(book::TestState::InformationOnly) + " / " + count(book::TestState::Void)}}});
     sheet.blocks.push_back(Heading{Words::tr("Gauges")});
-    Table gaugeTable{{{Words::tr("Gauge"), 1.2}, {Words::tr("Serial"), 0.9}, {Words::tr("Standard count taken"), 1.8}, {Words::tr("Density"), 0.8, Align::Right}, {Words::tr("Off the mean %"), 1, Align::Right},
-                      {Words::tr("Moisture"), 0.8, Align::Right}, {Words::tr("Off the mean %"), 1, Align::Right}, {Words::tr("Accepted"), 1}, {Words::tr("Calibration until"), 1.1}, {Words::tr("Leak test until"), 1.1}}, {}, Words::tr("No gauge.")};
+    Table gaugeTable{{{Words::tr("Gauge"), 1.2}, {Words::tr("Serial"), 0.8}, {Words::tr("Standard count taken"), 1.8}, {Words::tr("Density"), 0.8, Align::Right}, {Words::tr("Off the mean %"), 1, Align::Right},
+                      {Words::tr("Moisture"), 0.8, Align::Right}, {Words::tr("Off the mean %"), 1, Align::Right}, {Words::tr("Accepted"), 0.9}, {Words::tr("Calibration until"), 1.4}, {Words::tr("Leak test until"), 1.4}}, {}, Words::tr("No gauge.")};
     const auto percent = [](const std::optional<double>& value) { return value ? (*value < 0 ? QChar(0x2212) : QChar('+')) + QString::number(std::abs(*value), 'f', 1) : QStringLiteral("–"); };
     for (const auto& gauge : *gauges) {
         if (std::none_of(tests->begin(), tests->end(), [&](const auto& t) { return t.gauge == gauge.id; }))

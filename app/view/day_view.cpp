@@ -238,7 +238,7 @@ void DayView::refreshTests()
             continue;
         // An amended test is decided again by its next verdict only.
         const auto records = m_session->store().records({.subject = test.id, .kind = {}});
-        const bool isStale = test.state != book::TestState::Open && records && !book::isVerdictCurrent(*records);
+        const bool isStale = records && !book::notJudged(*records).empty();
         const bool open = isStale || test.state == book::TestState::Open || test.state == book::TestState::Waiting;
         Row row = testRow(test);
         if (open)

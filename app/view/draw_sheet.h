@@ -6,7 +6,7 @@
 namespace groundcount::view {
 
 /// Random sites for a lift of a lot: lift, number, edge and seed are chosen, the draw is shown with every rejected place, then
-/// sealed; its sites are owed on Day. The seed is drawn once for a lift and stays, so that nobody picks the sites he likes.
+/// sealed; its sites are owed on Day. The seed is drawn once for a lift and stays, so that nobody picks the sites they like.
 class DrawSheet : public groundcount::view::KitForm {  // written out: the type registrar finds a base by its full name
     Q_OBJECT
     QML_ELEMENT

@@ -1,10 +1,10 @@
 #include "book/kinds.h"
+#include "book/live.h"
 #include "view/test_sheet.h"
 
 #include <QJsonDocument>
 
 #include <algorithm>
-#include <set>
 
 namespace groundcount::view {
 namespace {
@@ -69,13 +69,8 @@ void TestSheet::readSealed()
     m_sealedDraft.fill({});
     std::vector<book::Body> readings;
     const auto records = m_book->records(m_facts.testId);
-    std::set<std::string> judgedFrom;
-    for (const auto& record : records) {
+    for (const auto& record : records)
         takeRecord(record, readings);
-        if (record.kind == "verdict")
-            for (const auto& hash : record.body.at("from"))
-                judgedFrom.insert(hash.get<std::string>());
-    }
     m_facts.readings = readings;
     if (!readings.empty())
         m_sealedDraft[Count] = CountStep::textOf(readings);
@@ -97,16 +92,11 @@ void TestSheet::readSealed()
     if (m_dig->isSealed() && m_dig->isWaiting())
         m_dig->reopen();
     // A verdict that does not name what is sealed now is out of date; the newest change says why it is made again.
-    bool isCurrent = true;
-    for (const auto& record : records) {
-        const bool isReplaced = record.kind == "reading" && std::find(m_readingHash.begin(), m_readingHash.end(), record.hash) == m_readingHash.end();
-        if (record.kind == "verdict" || judgedFrom.contains(record.hash) || isReplaced)
-            continue;
-        isCurrent = false;
-        if (!record.amends.empty())
-            m_lateReason = QString::fromStdString(record.reason);
-    }
-    if (m_verdict->isSealed() && !isCurrent)
+    const auto late = book::notJudged(records);
+    for (const auto* record : late)
+        if (!record->amends.empty())
+            m_lateReason = QString::fromStdString(record->reason);
+    if (m_verdict->isSealed() && !late.empty())
         m_verdict->reopen();
 }
 

@@ -81,18 +81,26 @@ const Record& LiveRecords::root(const Record& record) const
     return record;
 }
 
-bool isVerdictCurrent(std::span<const Record> records)
+std::vector<const Record*> notJudged(std::span<const Record> records)
 {
+    std::vector<const Record*> missing;
     const LiveRecords live(records);
     const Record* verdict = live.latest("verdict");
     if (!verdict || live.isVoid() || !verdict->body.contains("from"))
-        return true;
+        return missing;
     const Body& from = verdict->body.at("from");
-    for (const char* kind : {"test-site", "clearance", "seating", "reading", "sample"})
-        for (const Record* record : live.all(kind))
-            if (std::find(from.begin(), from.end(), Body(record->hash)) == from.end())
-                return false;
-    return true;
+    const auto ask = [&](const Record* record) {
+        if (record && std::find(from.begin(), from.end(), Body(record->hash)) == from.end())
+            missing.push_back(record);
+    };
+    for (const char* kind : {"test-site", "clearance", "seating", "sample"})
+        ask(live.latest(kind));
+    const auto readings = live.all("reading");
+    const auto numberOf = [](const Record* record) { return record->body.value("number", 0); };
+    for (auto one = readings.begin(); one != readings.end(); ++one)
+        if (std::none_of(one + 1, readings.end(), [&](const Record* later) { return numberOf(later) == numberOf(*one); }))
+            ask(*one);
+    return missing;
 }
 
 }  // namespace groundcount::book

@@ -40,9 +40,10 @@ private:
     bool m_conflict = false;
 };
 
-/// Whether the latest verdict of a test names each live record that it must rest on (place, clearances, seating, readings, sample). It does
-/// not after an amendment, until the verdict is made again. True without a verdict, and for a void test: nothing is owed there.
-/// @param records all records of one test, any order
-bool isVerdictCurrent(std::span<const Record> records);
+/// The live records of a test that its latest verdict should rest on and does not name (place, clearances, seating, readings, sample): what
+/// was amended or added after it. Empty when the verdict is current, without a verdict, and for a void test. A reading that a later one of
+/// its number replaced is not asked for.
+/// @param records all records of one test, any order; they must outlive the answer
+std::vector<const Record*> notJudged(std::span<const Record> records);
 
 }  // namespace groundcount::book

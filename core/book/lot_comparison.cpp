@@ -27,17 +27,6 @@ Result<double> numberOf(const std::string& text, const std::string& thing)
     return decimal ? Result<double>(decimal->value()) : refused(thing + " is \"" + text + "\"; it must be a decimal number.");
 }
 
-template <class T>
-Figure<T> figure(Result<T> result)
-{
-    Figure<T> f;
-    if (result)
-        f.value = std::move(*result);
-    else
-        f.whyNot = result.error().what;
-    return f;
-}
-
 /// Random decided tests of a lot, by what tells them apart; a test for which that is "" is left out.
 template <class Name>
 Result<std::map<std::string, TestSample>> samplesBy(std::span<const TestRow> tests, const std::string& lot, Name name)
@@ -97,12 +86,12 @@ Comparison compared(const TestSample& x, const TestSample& y, double metresPerGr
     Comparison c;
     c.x = x;
     c.y = y;
-    c.variances = figure(method::compareVariances(x.values, y.values, rules.alpha));
+    c.variances = figureFrom(method::compareVariances(x.values, y.values, rules.alpha));
     const bool pooled = c.variances.value && !c.variances.value->different;
     c.form = pooled ? method::MeanComparison::Pooled : method::MeanComparison::Unequal;
-    c.means = figure(pooled ? method::comparePooled(x.values, y.values, rules.alpha) : method::compareUnequal(x.values, y.values, rules.alpha));
+    c.means = figureFrom(pooled ? method::comparePooled(x.values, y.values, rules.alpha) : method::compareUnequal(x.values, y.values, rules.alpha));
     pairUp(c, metresPerGridUnit, rules.sideBySide);
-    c.paired = figure(method::comparePaired(c.pairsX.values, c.pairsY.values, rules.alpha, rules.leastPairs));
+    c.paired = figureFrom(method::comparePaired(c.pairsX.values, c.pairsY.values, rules.alpha, rules.leastPairs));
     return c;
 }
 
@@ -188,7 +177,7 @@ Result<MoistureTrend> moistureTrend(std::span<const TestRow> tests, const std::s
     for (std::size_t i = 0; i + window <= trend.points.size(); ++i)
         if (const auto mean = method::meanOf(std::span(trend.points).subspan(i, window)))
             trend.movingMeans.push_back(*mean);
-    trend.chart = figure(method::individualsChart(trend.points));
+    trend.chart = figureFrom(method::individualsChart(trend.points));
     return trend;
 }
 

@@ -42,17 +42,6 @@ Result<std::optional<double>> percentOf(const std::string& text, const std::stri
     return std::optional(decimal->value());
 }
 
-template <class T>
-Figure<T> figure(Result<T> result)
-{
-    Figure<T> f;
-    if (result)
-        f.value = std::move(*result);
-    else
-        f.whyNot = result.error().what;
-    return f;
-}
-
 bool inOrder(const TestRow* a, const TestRow* b)
 {
     return std::tie(a->startedAt, a->number, a->id) < std::tie(b->startedAt, b->number, b->id);
@@ -161,10 +150,10 @@ Result<LotStatistics> lotStatistics(const LotRow& lot, std::span<const LiftRow> 
     std::vector<double> values;
     for (const LotValue& v : s.values)
         values.push_back(v.compactionPct);
-    s.mean = figure(method::meanOf(values));
-    s.spread = figure(method::spreadOf(values));
-    s.pwl = figure(method::lotPwl(values, s.limits, rules.chain));
-    s.outlier = figure(method::testLargestDeviation(values, rules.outlierLevel, method::Sides::Two));
+    s.mean = figureFrom(method::meanOf(values));
+    s.spread = figureFrom(method::spreadOf(values));
+    s.pwl = figureFrom(method::lotPwl(values, s.limits, rules.chain));
+    s.outlier = figureFrom(method::testLargestDeviation(values, rules.outlierLevel, method::Sides::Two));
     const auto k = static_cast<std::size_t>(rules.movingMean);
     for (std::size_t i = 0; i + k <= values.size(); ++i)
         if (const auto mean = method::meanOf(std::span(values).subspan(i, k)))
@@ -195,7 +184,7 @@ Result<std::vector<ChartOfTests>> controlCharts(std::span<const TestRow> tests, 
                 one.tests.push_back(t);
             }
         }
-        one.chart = figure(method::individualsChart(values));
+        one.chart = figureFrom(method::individualsChart(values));
         if (one.chart.value) {
             const auto& chart = *one.chart.value;
             for (std::size_t i = 0; i < values.size(); ++i)

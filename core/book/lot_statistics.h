@@ -46,6 +46,17 @@ struct Figure {
     std::string whyNot;
 };
 
+template <class T>
+Figure<T> figureFrom(Result<T> result)
+{
+    Figure<T> f;
+    if (result)
+        f.value = std::move(*result);
+    else
+        f.whyNot = result.error().what;
+    return f;
+}
+
 /// A lot in figures. Only random tests (or the retests that stand for them) enter the statistics; each figure is the
 /// method's own function on `values`, in the order of testing.
 struct LotStatistics {

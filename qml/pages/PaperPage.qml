@@ -54,7 +54,7 @@ FocusScope {
         }
         Column {
             id: pages
-            x: Theme.gap3
+            x: scroll.width > width + 2 * Theme.gap3 ? (scroll.width - width) / 2 : Theme.gap3
             y: Theme.gap3
             spacing: Theme.gap3
             Repeater {

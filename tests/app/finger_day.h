@@ -99,16 +99,7 @@ private:
     bool settleOthers() { return settle("people", "40") && settle("vehicles", "40") && settle("gauges", "60"); }
     bool seatAtEight(const QString& number)
     {
-        return toTest(number) && touchAll({"surface/choice_0", "rocks/choice_0", "depth/choice_" }, 8) && touch("typeHole") && m_app.type({"10"}) && seal("seat");
-    }
-    bool touchAll(std::initializer_list<const char*> paths, int depth)
-    {
-        for (const char* path : paths) {
-            const QString name = QLatin1String(path);
-            if (!m_app.touch(name.endsWith('_') ? depthChoice(name, depth) : name))
-                return false;
-        }
-        return true;
+        return toTest(number) && touchAll({"surface/choice_0", "rocks/choice_0"}) && m_app.touch(depthChoice("depth/choice_", 8)) && touch("typeHole") && m_app.type({"10"}) && seal("seat");
     }
     /// The choice that shows the depth in inches.
     QString depthChoice(const QString& stem, int inches) const
@@ -126,14 +117,19 @@ private:
     bool digNothing(const QString& number) { return toTest(number) && touch("sample/choice_0") && seal("dig"); }
     bool judge(const QString& number) { return toTest(number) && seal("verdict") && touch("sealedNext"); }
 
-    /// What is alike in most tests: clear by eye, 8 in., one count, no coarse particles, the verdict.
-    void plain(const QString& n, const QString& density, const QString& moisture, bool hasOwnClearance = false)
+    /// What is alike in most tests: clear, 8 in., one count.
+    void counted(const QString& n, const QString& density, const QString& moisture, bool hasOwnClearance = false)
     {
         if (!hasOwnClearance)
             add(n + " clear", [=, this] { return clear(n); });
         add(n + " seat", [=, this] { return seatAtEight(n); });
         add(n + " count", [=, this] { return startCount(n); });
         add(n + " reading", [=, this] { return read(n, density, moisture) && seal("count"); });
+    }
+    /// The same to its verdict, without coarse particles.
+    void plain(const QString& n, const QString& density, const QString& moisture, bool hasOwnClearance = false)
+    {
+        counted(n, density, moisture, hasOwnClearance);
         add(n + " dig", [=, this] { return digNothing(n); });
         add(n + " verdict", [=, this] { return judge(n); });
     }
@@ -186,17 +182,11 @@ private:
     void planLate()
     {
         add("32 place", [this] { return placeByTape("5200", "5", false); });
-        add("32 clear", [this] { return clear("32"); });
-        add("32 seat", [this] { return seatAtEight("32"); });
-        add("32 count", [this] { return startCount("32"); });
-        add("32 reading", [this] { return read("32", "1986", "266") && seal("count"); });
+        counted("32", "1986", "266");
         add("32 later", [this] { return toTest("32") && touchAll({"sample/choice_2"}) && seal("dig"); });
         add("32 provisional", [this] { return judge("32"); });
         add("33 place", [this] { return placeByTape("5250", "5", true); });
-        add("33 clear", [this] { return clear("33"); });
-        add("33 seat", [this] { return seatAtEight("33"); });
-        add("33 count", [this] { return startCount("33"); });
-        add("33 reading", [this] { return read("33", "1986", "266") && seal("count"); });
+        counted("33", "1986", "266");
         add("33 oven", [this] { return toTest("33") && touch("sample/choice_0") && touchAll({"moisture/choice_1", "otherMethod/choice_0", "typeContent"}) && m_app.type({"13.1"}) && seal("dig"); });
         add("33 verdict", [this] { return judge("33"); });
         add("32 sample", [this] { return weighLate(); });

@@ -1,5 +1,6 @@
 #include "core/book/sample_book.h"
 
+#include "book/live.h"
 #include "book/state_query.h"
 #include "book/test_columns.h"
 
@@ -79,6 +80,7 @@ private slots:
     void voidedTestKeepsItsNumberTaken();
     void retestsGetLetters();
     void clockSetBackDoesNotReorderADevice();
+    void aVerdictIsOwedAgainAfterAnAmendmentOnly();
     void drawnSiteIsOwedUntilTested();
     void coordinatesComeInTheJobsUnit();
     void incrementalEqualsRebuiltOnRandomHistories();
@@ -227,6 +229,41 @@ void FoldTest::clockSetBackDoesNotReorderADevice()
     QVERIFY(store.seal(entry("verdict", 100, verdictBody("fail", base[0].hash), 7000)));
     QVERIFY(store.seal(entry("verdict", 100, verdictBody("pass", base[0].hash), 60)));  // an hour back
     QCOMPARE(StateQuery(store).test(id(100))->state, TestState::Pass);
+}
+
+void FoldTest::aVerdictIsOwedAgainAfterAnAmendmentOnly()
+{
+    Bench bench;
+    Store store = bench.make();
+    const auto base = store.sealAll(setup()).value();
+    const auto judge = [&](std::initializer_list<std::string> from, int second) {
+        Body body = verdictBody("pass", base[0].hash);
+        body["from"] = std::vector<std::string>(from);
+        return store.seal(entry("verdict", 100, body, second)).has_value();
+    };
+    const auto missing = [&] {
+        const auto records = store.records({.subject = id(100), .kind = {}}).value();
+        std::vector<std::string> hashes;
+        for (const Record* record : notJudged(records))
+            hashes.push_back(record->hash);
+        return hashes;
+    };
+    const Record site = store.seal(entry("test-site", 100, siteBody("1"), 10)).value();
+    const Record dropped = store.seal(entry("reading", 100, readoutBody(), 20)).value();
+    QVERIFY(missing().empty());  // no verdict yet
+    const Record again = store.seal(entry("reading", 100, readoutBody("123.0"), 30)).value();  // the same number, counted again
+    QVERIFY(judge({site.hash, again.hash}, 40));
+    QVERIFY(missing().empty());
+    const Record amended = store.seal(amend(again, readoutBody("124.0"), 50)).value();
+    QCOMPARE(missing(), std::vector<std::string>{amended.hash});
+    QVERIFY(judge({site.hash, amended.hash}, 60));
+    QVERIFY(missing().empty());
+    const Record sample = store.seal(entry("sample", 100, {{"waiting", "sample"}}, 70)).value();
+    QCOMPARE(missing(), std::vector<std::string>{sample.hash});
+    Entry out = entry("void", 100, Body::object(), 80);
+    out.reason = "wrong place";
+    QVERIFY(store.seal(out));
+    QVERIFY(missing().empty());
 }
 
 void FoldTest::drawnSiteIsOwedUntilTested()
