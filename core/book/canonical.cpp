@@ -4,6 +4,7 @@
 #include <charconv>
 #include <cmath>
 #include <set>
+#include <utility>
 #include <vector>
 
 namespace groundcount::book {
@@ -84,6 +85,19 @@ Result<void> writeText(const std::string& text, std::string& out)
     return {};
 }
 
+/// A whole number beyond 2^53 is written when it is the text of a double: 1e17 reads back as the integer 100000000000000000.
+template <typename Whole>
+Result<void> writeWhole(Whole whole, std::string& out)
+{
+    const std::string digits = std::to_string(whole);
+    const bool exact = std::cmp_less_equal(whole, kLargestWhole) && std::cmp_greater_equal(whole, -kLargestWhole);
+    if (!exact && canonicalNumber(static_cast<double>(whole)) != digits)
+        return refused("A whole number in a record must be within +-9007199254740991 or one that a reader keeps; it is " +
+                       digits + ".");
+    out += digits;
+    return {};
+}
+
 Result<void> write(const Json& value, int depth, std::string& out);
 
 Result<void> writeObject(const Json& value, int depth, std::string& out)
@@ -125,22 +139,8 @@ Result<void> write(const Json& value, int depth, std::string& out)
     case Json::value_t::null: out += "null"; return {};
     case Json::value_t::boolean: out += *value.get_ptr<const bool*>() ? "true" : "false"; return {};
     case Json::value_t::string: return writeText(*value.get_ptr<const std::string*>(), out);
-    case Json::value_t::number_integer: {
-        const auto whole = *value.get_ptr<const Json::number_integer_t*>();
-        if (whole > kLargestWhole || whole < -kLargestWhole)
-            return refused("A whole number in a record must be within +-9007199254740991; it is " +
-                           std::to_string(whole) + ".");
-        out += std::to_string(whole);
-        return {};
-    }
-    case Json::value_t::number_unsigned: {
-        const auto whole = *value.get_ptr<const Json::number_unsigned_t*>();
-        if (whole > static_cast<Json::number_unsigned_t>(kLargestWhole))
-            return refused("A whole number in a record must be within +-9007199254740991; it is " +
-                           std::to_string(whole) + ".");
-        out += std::to_string(whole);
-        return {};
-    }
+    case Json::value_t::number_integer: return writeWhole(*value.get_ptr<const Json::number_integer_t*>(), out);
+    case Json::value_t::number_unsigned: return writeWhole(*value.get_ptr<const Json::number_unsigned_t*>(), out);
     case Json::value_t::number_float: {
         auto text = canonicalNumber(*value.get_ptr<const Json::number_float_t*>());
         if (!text)

@@ -16,7 +16,8 @@ inline constexpr long long kLargestWhole = 9007199254740991LL;
 
 /// Writes `value` in the form of RFC 8785: members ordered by the UTF-16 code units of their names, no blanks, shortest
 /// round-trip numbers in ECMAScript form, control characters escaped, everything else as UTF-8.
-/// @param value nesting up to kDeepestNesting; whole numbers within +-kLargestWhole; numbers finite; texts valid UTF-8
+/// @param value nesting up to kDeepestNesting; whole numbers within +-kLargestWhole, or larger when their digits are the
+///        canonical text of a double (so that what is written can be read and written again); numbers finite; texts valid UTF-8
 /// @return the canonical text, UTF-8
 /// @error Refused for a number that is not finite or too large, invalid UTF-8, binary content or deeper nesting.
 /// @source RFC 8785
