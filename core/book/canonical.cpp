@@ -1,5 +1,7 @@
 #include "book/canonical.h"
 
+#include "book/utf8.h"
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -13,50 +15,21 @@ namespace {
 
 using Json = nlohmann::json;
 
-/// UTF-16 code units of a UTF-8 text; false when the text is not UTF-8.
-bool utf16(std::string_view text, std::u16string& units)
+bool needsNoEscape(std::string_view text)
 {
-    for (std::size_t i = 0; i < text.size();) {
-        const auto lead = static_cast<unsigned char>(text[i]);
-        std::size_t more = 0;
-        char32_t code = lead;
-        if (lead >= 0xF0 && lead <= 0xF4) {
-            more = 3;
-            code = lead & 0x07U;
-        } else if (lead >= 0xE0 && lead < 0xF0) {
-            more = 2;
-            code = lead & 0x0FU;
-        } else if (lead >= 0xC2 && lead < 0xE0) {
-            more = 1;
-            code = lead & 0x1FU;
-        } else if (lead >= 0x80) {
-            return false;
-        }
-        if (more > text.size() - i - 1)
-            return false;
-        for (std::size_t k = 1; k <= more; ++k) {
-            const auto next = static_cast<unsigned char>(text[i + k]);
-            if ((next & 0xC0U) != 0x80U)
-                return false;
-            code = (code << 6U) | (next & 0x3FU);
-        }
-        const bool overlong = (more == 2 && code < 0x800) || (more == 3 && code < 0x10000);
-        const bool surrogate = code >= 0xD800 && code <= 0xDFFF;
-        if (overlong || surrogate || code > 0x10FFFF)
-            return false;
-        if (code >= 0x10000) {
-            units.push_back(static_cast<char16_t>(0xD800 + ((code - 0x10000) >> 10U)));
-            units.push_back(static_cast<char16_t>(0xDC00 + ((code - 0x10000) & 0x3FFU)));
-        } else {
-            units.push_back(static_cast<char16_t>(code));
-        }
-        i += more + 1;
-    }
-    return true;
+    return std::all_of(text.begin(), text.end(), [](char c) {
+        return static_cast<unsigned char>(c) >= 0x20 && static_cast<unsigned char>(c) < 0x80 && c != '"' && c != '\\';
+    });
 }
 
-Result<void> writeText(const std::string& text, std::string& out)
+Result<void> writeText(std::string_view text, std::string& out)
 {
+    if (needsNoEscape(text)) {
+        out += '"';
+        out += text;
+        out += '"';
+        return {};
+    }
     if (!isUtf8(text))
         return refused("Text in a record must be UTF-8; some bytes of a text of " + std::to_string(text.size()) +
                        " bytes are not.");
@@ -100,8 +73,34 @@ Result<void> writeWhole(Whole whole, std::string& out)
 
 Result<void> write(const Json& value, int depth, std::string& out);
 
+Result<void> writeMember(const std::string& name, const Json& value, int depth, std::string& out)
+{
+    if (out.back() != '{')
+        out += ',';
+    if (auto r = writeText(name, out); !r)
+        return r;
+    out += ':';
+    return write(value, depth + 1, out);
+}
+
+/// Names in ASCII stand in the object in the order that is wanted.
+Result<void> writeOrdered(const Json& value, int depth, std::string& out)
+{
+    out += '{';
+    for (auto it = value.begin(); it != value.end(); ++it)
+        if (auto r = writeMember(it.key(), it.value(), depth, out); !r)
+            return r;
+    out += '}';
+    return {};
+}
+
 Result<void> writeObject(const Json& value, int depth, std::string& out)
 {
+    bool plain = true;
+    for (auto it = value.begin(); plain && it != value.end(); ++it)
+        plain = isAscii(it.key());
+    if (plain)
+        return writeOrdered(value, depth, out);
     std::vector<std::pair<std::u16string, const Json*>> members;
     std::vector<const std::string*> names;
     for (auto it = value.begin(); it != value.end(); ++it) {
@@ -118,15 +117,9 @@ Result<void> writeObject(const Json& value, int depth, std::string& out)
     std::sort(order.begin(), order.end(),
               [&](std::size_t a, std::size_t b) { return members[a].first < members[b].first; });
     out += '{';
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        if (i > 0)
-            out += ',';
-        if (auto r = writeText(*names[order[i]], out); !r)
+    for (const std::size_t i : order)
+        if (auto r = writeMember(*names[i], *members[i].second, depth, out); !r)
             return r;
-        out += ':';
-        if (auto r = write(*members[order[i]].second, depth + 1, out); !r)
-            return r;
-    }
     out += '}';
     return {};
 }
@@ -168,12 +161,6 @@ Result<void> write(const Json& value, int depth, std::string& out)
 
 }  // namespace
 
-bool isUtf8(std::string_view text)
-{
-    std::u16string units;
-    return utf16(text, units);
-}
-
 Result<std::string> canonicalNumber(double value)
 {
     if (!std::isfinite(value))
@@ -213,6 +200,11 @@ Result<std::string> canonicalText(const nlohmann::json& value)
     if (auto r = write(value, 0, out); !r)
         return tl::unexpected(r.error());
     return out;
+}
+
+Result<void> appendCanonical(std::string_view text, std::string& out)
+{
+    return writeText(text, out);
 }
 
 Result<nlohmann::json> readJson(std::string_view text)

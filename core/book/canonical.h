@@ -23,6 +23,9 @@ inline constexpr long long kLargestWhole = 9007199254740991LL;
 /// @source RFC 8785
 Result<std::string> canonicalText(const nlohmann::json& value);
 
+/// Appends a text in canonical form, in quotes. @error Refused for invalid UTF-8. @source RFC 8785, section 3.2.2.2
+Result<void> appendCanonical(std::string_view text, std::string& out);
+
 /// The ECMAScript text of a number (ECMA-262, Number::toString with radix 10), as RFC 8785 section 3.2.2.3 asks.
 /// @param value finite
 /// @error Refused for NaN and infinity.
@@ -32,8 +35,5 @@ Result<std::string> canonicalNumber(double value);
 /// @error Refused, naming a doubled name, deeper nesting, or that the text is not JSON.
 /// @source RFC 8259, RFC 7493
 Result<nlohmann::json> readJson(std::string_view text);
-
-/// True when `text` is valid UTF-8 (no overlong form, no surrogate, at most U+10FFFF). @source RFC 3629
-bool isUtf8(std::string_view text);
 
 }  // namespace groundcount::book

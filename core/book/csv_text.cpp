@@ -1,6 +1,6 @@
 #include "book/csv_text.h"
 
-#include "book/canonical.h"
+#include "book/utf8.h"
 
 namespace groundcount::book {
 

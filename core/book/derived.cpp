@@ -3,6 +3,10 @@
 #include "method/decimal.h"
 #include "method/quantity.h"
 
+#include <algorithm>
+#include <map>
+#include <string_view>
+
 namespace groundcount::book {
 
 namespace {
@@ -53,10 +57,11 @@ constexpr Column kTest[] = {
     {"conflict", "INTEGER"}, {"draw", "TEXT"}, {"site", "INTEGER"}};
 
 constexpr DerivedTable kTables[] = {
-    {"job_row", kJob}, {"crs_row", kCrs}, {"rule_set_row", kRuleSet}, {"person_row", kPerson}, {"gauge_row", kGauge},
-    {"calibration_row", kCalibration}, {"leak_test_row", kLeak}, {"standard_count_row", kStandard},
-    {"material_row", kMaterial}, {"proctor_row", kProctor}, {"offset_row", kOffset}, {"lot_row", kLot},
-    {"lift_row", kLift}, {"site_row", kSite}, {"obstacle_row", kObstacle}, {"alignment_row", kAlignment}, {"test_row", kTest}};
+    {"job_row", "job", kJob}, {"crs_row", "crs", kCrs}, {"rule_set_row", "rule-set", kRuleSet}, {"person_row", "person", kPerson},
+    {"gauge_row", "gauge", kGauge}, {"calibration_row", "calibration", kCalibration}, {"leak_test_row", "leak-test", kLeak},
+    {"standard_count_row", "standard-count", kStandard}, {"material_row", "material", kMaterial}, {"proctor_row", "proctor", kProctor},
+    {"offset_row", "offset", kOffset}, {"lot_row", "lot", kLot}, {"lift_row", "lift", kLift}, {"site_row", "draw", kSite},
+    {"obstacle_row", "obstacle", kObstacle}, {"alignment_row", "alignment", kAlignment}, {"test_row", "test-site", kTest}};
 
 std::string insertSql(const DerivedTable& table)
 {
@@ -64,6 +69,51 @@ std::string insertSql(const DerivedTable& table)
     for (std::size_t i = 0; i < table.columns.size(); ++i)
         marks += i == 0 ? "?" : ",?";
     return std::string("INSERT INTO ") + table.name + " VALUES(" + marks + ")";
+}
+
+/// The two statements that replace a subject's rows in a table.
+struct Replacing {
+    std::string remove;
+    std::string insert;
+};
+
+const std::map<std::string_view, Replacing>& replacing()
+{
+    static const std::map<std::string_view, Replacing> all = [] {
+        std::map<std::string_view, Replacing> made;
+        for (const DerivedTable& table : kTables)
+            made[table.name] = {std::string("DELETE FROM ") + table.name + " WHERE id = ?", insertSql(table)};
+        return made;
+    }();
+    return all;
+}
+
+Result<void> removeRows(Database& db, const std::string& subject, std::span<const Record> records)
+{
+    for (const DerivedTable& table : kTables) {
+        if (std::none_of(records.begin(), records.end(), [&](const Record& r) { return r.kind == table.from; }))
+            continue;
+        auto removal = db.use(replacing().at(table.name).remove);
+        if (!removal)
+            return tl::unexpected(removal.error());
+        if (auto removed = removal->bind(1, subject).step(); !removed)
+            return tl::unexpected(removed.error());
+    }
+    return {};
+}
+
+Result<void> insertRows(Database& db, const DerivedRows& rows)
+{
+    for (const auto& cells : rows.rows) {
+        auto insertion = db.use(replacing().at(rows.table).insert);
+        if (!insertion)
+            return tl::unexpected(insertion.error());
+        for (std::size_t i = 0; i < cells.size(); ++i)
+            insertion->bind(static_cast<int>(i) + 1, cells[i]);
+        if (auto inserted = insertion->step(); !inserted)
+            return tl::unexpected(inserted.error());
+    }
+    return {};
 }
 
 }  // namespace
@@ -105,9 +155,17 @@ Result<void> makeDerivedTables(Database& db)
         std::string columns;
         for (const Column& column : table.columns)
             columns += (columns.empty() ? "" : ", ") + std::string("\"") + column.name + "\" " + column.type;
+        if (auto made = db.exec(std::string("CREATE TABLE IF NOT EXISTS ") + table.name + "(" + columns + ") STRICT;"); !made)
+            return made;
+    }
+    return {};
+}
+
+Result<void> makeDerivedIndexes(Database& db)
+{
+    for (const DerivedTable& table : kTables) {
         const std::string name = table.name;
-        if (auto made = db.exec("CREATE TABLE IF NOT EXISTS " + name + "(" + columns + ") STRICT;"
-                                "CREATE INDEX IF NOT EXISTS " + name + "_id ON " + name + "(id);"); !made)
+        if (auto made = db.exec("CREATE INDEX IF NOT EXISTS " + name + "_id ON " + name + "(id);"); !made)
             return made;
     }
     return db.exec("CREATE INDEX IF NOT EXISTS test_row_lot ON test_row(lot, lift);"
@@ -123,33 +181,16 @@ Result<void> dropDerivedTables(Database& db)
     return {};
 }
 
-Result<void> foldSubject(Database& db, const std::string& subject, std::span<const Record> records)
+Result<void> foldSubject(Database& db, const std::string& subject, std::span<const Record> records, Before before)
 {
-    for (const DerivedTable& table : kTables) {
-        auto removal = db.use(std::string("DELETE FROM ") + table.name + " WHERE id = ?");
-        if (!removal)
-            return tl::unexpected(removal.error());
-        if (auto removed = removal->bind(1, subject).step(); !removed)
-            return tl::unexpected(removed.error());
-    }
+    if (before == Before::Rows)
+        if (auto removed = removeRows(db, subject, records); !removed)
+            return removed;
     const LiveRecords live(records);
-    for (const auto& family : {setupRows(subject, live), groundRows(subject, live), testRows(subject, live)}) {
-        for (const DerivedRows& rows : family) {
-            for (const DerivedTable& table : kTables) {
-                if (std::string_view(table.name) != rows.table)
-                    continue;
-                for (const auto& cells : rows.rows) {
-                    auto insertion = db.use(insertSql(table));
-                    if (!insertion)
-                        return tl::unexpected(insertion.error());
-                    for (std::size_t i = 0; i < cells.size(); ++i)
-                        insertion->bind(static_cast<int>(i) + 1, cells[i]);
-                    if (auto inserted = insertion->step(); !inserted)
-                        return tl::unexpected(inserted.error());
-                }
-            }
-        }
-    }
+    for (const auto& family : {setupRows(subject, live), groundRows(subject, live), testRows(subject, live)})
+        for (const DerivedRows& rows : family)
+            if (auto inserted = insertRows(db, rows); !inserted)
+                return inserted;
     return {};
 }
 

@@ -21,6 +21,7 @@ struct Column {
 
 struct DerivedTable {
     const char* name;
+    const char* from;  ///< the kind of record without which a subject has no row here
     std::span<const Column> columns;  ///< the first is `id`, the subject
 };
 
@@ -36,13 +37,16 @@ std::vector<DerivedRows> setupRows(const std::string& id, const LiveRecords& liv
 std::vector<DerivedRows> groundRows(const std::string& id, const LiveRecords& live);
 std::vector<DerivedRows> testRows(const std::string& id, const LiveRecords& live);
 
-/// Makes the derived tables that are not there.
+/// Makes the derived tables, and the indexes over them, that are not there. A rebuild fills the tables before it makes the indexes.
 Result<void> makeDerivedTables(Database& db);
+Result<void> makeDerivedIndexes(Database& db);
 /// Drops them all.
 Result<void> dropDerivedTables(Database& db);
+/// What stands in the derived tables of the subject that is folded: nothing yet, or perhaps rows of its earlier records.
+enum class Before { Nothing, Rows };
 /// Replaces the rows of one subject.
 /// @param records all records of the subject
-Result<void> foldSubject(Database& db, const std::string& subject, std::span<const Record> records);
+Result<void> foldSubject(Database& db, const std::string& subject, std::span<const Record> records, Before before);
 
 /// Cells out of a body.
 Cell realOf(const std::string& decimalText);  ///< missing when the text is no decimal number

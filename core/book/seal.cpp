@@ -126,12 +126,35 @@ Result<void> checkEnvelope(const Entry& entry)
 
 Result<std::string> canonicalRecord(const Record& r)
 {
-    nlohmann::json hashed = {{"amends", r.amends}, {"at", r.at}, {"body", r.body}, {"by", r.by},
-                             {"device", r.device}, {"kind", r.kind}, {"offset_minutes", r.offsetMinutes},
-                             {"prev", r.prev}, {"reason", r.reason}, {"seq", r.seq}, {"subject", r.subject}};
+    const auto body = canonicalText(r.body);
+    return body ? canonicalRecord(r, *body) : body;
+}
+
+Result<std::string> canonicalRecord(const Record& r, const std::string& body)
+{
+    std::string out;
+    out.reserve(body.size() + 600);
+    Result<void> sound;
+    const auto text = [&](const char* name, const std::string& value) {
+        out += name;
+        if (sound)
+            sound = appendCanonical(value, out);
+    };
+    text("{\"amends\":", r.amends);
+    text(",\"at\":", r.at);
+    out += ",\"body\":" + body;
     if (!r.book.empty())
-        hashed["book"] = r.book;
-    return canonicalText(hashed);
+        text(",\"book\":", r.book);
+    text(",\"by\":", r.by);
+    text(",\"device\":", r.device);
+    text(",\"kind\":", r.kind);
+    out += ",\"offset_minutes\":" + std::to_string(r.offsetMinutes);
+    text(",\"prev\":", r.prev);
+    text(",\"reason\":", r.reason);
+    out += ",\"seq\":" + std::to_string(r.seq);
+    text(",\"subject\":", r.subject);
+    out += '}';
+    return sound ? Result<std::string>(std::move(out)) : tl::unexpected(sound.error());
 }
 
 Result<Record> sealEntry(const Entry& entry, const DeviceKey& key, std::int64_t seq, const std::string& prev, const std::string& book)

@@ -10,6 +10,8 @@ namespace groundcount::book {
 /// The members that are hashed, in the canonical form of RFC 8785: eleven, and `book` when it is not empty.
 /// @error Refused when the body cannot be written canonically.
 Result<std::string> canonicalRecord(const Record& record);
+/// The same from the canonical text of the body, which `record` need not hold. @error Refused for texts that are not UTF-8.
+Result<std::string> canonicalRecord(const Record& record, const std::string& body);
 
 /// Checks the form of everything but the body's content: kind, subject, amends and reason, person, time and offset.
 /// @error Refused with the part, its value and the allowed form.

@@ -22,7 +22,7 @@ bool Store::isReadOnly() const { return m_inner->readOnly; }
 const std::string& Store::path() const { return m_inner->path; }
 Database& Store::database() const { return m_inner->db; }
 
-Result<Record> recordOf(const Statement& row, int first)
+Record envelopeOf(const Statement& row, int first)
 {
     Record r;
     std::string* const texts[] = {&r.hash, &r.kind, &r.subject, &r.amends, &r.reason, &r.by, &r.at};
@@ -34,7 +34,13 @@ Result<Record> recordOf(const Statement& row, int first)
     r.prev = row.text(first + 10);
     r.signature = row.text(first + 12);
     r.book = row.text(first + 13);
-    auto body = readJson(row.text(first + 11));
+    return r;
+}
+
+Result<Record> recordOf(const Statement& row, int first)
+{
+    Record r = envelopeOf(row, first);
+    auto body = readJson(row.text(first + kBodyColumn));
     if (!body)
         return refused("The body cannot be read (" + body.error().what + "): " + nameOf(r) + ".");
     r.body = std::move(*body);
@@ -108,7 +114,8 @@ Result<void> Store::Inner::insert(const Record& r)
     const auto body = canonicalText(r.body);
     if (!body)
         return tl::unexpected(body.error());
-    auto insertion = db.use(std::string("INSERT INTO record(") + kStoredColumns + ") VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?)");
+    static const std::string kInsert = std::string("INSERT INTO record(") + kStoredColumns + ") VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?)";
+    auto insertion = db.use(kInsert);
     if (!insertion)
         return tl::unexpected(insertion.error());
     const std::pair<int, const std::string*> texts[] = {{0, &r.hash}, {1, &r.kind}, {2, &r.subject}, {3, &r.amends}, {4, &r.reason}, {5, &r.by},
@@ -150,15 +157,19 @@ Result<std::vector<Record>> Store::Inner::ofSubject(const std::string& subject)
     }
 }
 
+Result<void> Store::Inner::foldOne(const std::string& subject, Before before)
+{
+    const auto records = ofSubject(subject);
+    if (!records)
+        return tl::unexpected(records.error());
+    return foldSubject(db, subject, *records, records->size() == 1 ? Before::Nothing : before);
+}
+
 Result<void> Store::Inner::fold(const std::set<std::string>& subjects)
 {
-    for (const std::string& subject : subjects) {
-        const auto records = ofSubject(subject);
-        if (!records)
-            return tl::unexpected(records.error());
-        if (auto folded = foldSubject(db, subject, *records); !folded)
+    for (const std::string& subject : subjects)
+        if (auto folded = foldOne(subject, Before::Rows); !folded)
             return folded;
-    }
     return {};
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "book/database.h"
+#include "book/derived.h"
 #include "book/store.h"
 
 #include <set>
@@ -18,6 +19,11 @@ inline constexpr const char* kStoredColumns =
 inline constexpr const char* kRecordColumns =
     "hash, kind, subject, amends, reason, by_person, at, offset_minutes, device, seq, prev, body, signature, (SELECT id FROM book)";
 
+/// Column of the body among both.
+inline constexpr int kBodyColumn = 11;
+
+/// Reads everything but the body out of columns `first` and up.
+Record envelopeOf(const Statement& row, int first);
 /// Reads a record out of columns `first` and up. @error Refused when its body is not JSON.
 Result<Record> recordOf(const Statement& row, int first);
 
@@ -33,6 +39,7 @@ struct Store::Inner {
     Result<bool> has(const std::string& hash);
     Result<void> insert(const Record& record);
     Result<std::vector<Record>> ofSubject(const std::string& subject);
+    Result<void> foldOne(const std::string& subject, Before before);
     Result<void> fold(const std::set<std::string>& subjects);
     Result<void> writable() const;
     Result<std::string> bookId();

@@ -1,5 +1,3 @@
-#include "book/canonical.h"
-#include "book/derived.h"
 #include "book/hash.h"
 #include "book/seal.h"
 #include "book/store_inner.h"
@@ -11,18 +9,6 @@ namespace groundcount::book {
 
 namespace {
 
-/// The canonical text of a stored row without reading its JSON: members in their order, the body as it is stored.
-/// Bodies are stored canonically, so this is the text that was hashed; `check` also reads and writes them again.
-std::string storedText(const Statement& row)
-{
-    const auto quoted = [&](int column) { return canonicalText(row.text(column)).value_or("\"\""); };
-    return "{\"amends\":" + quoted(3) + ",\"at\":" + quoted(6) + ",\"body\":" + row.text(11) +
-           (row.text(13).empty() ? std::string() : ",\"book\":" + quoted(13)) + ",\"by\":" + quoted(5) +
-           ",\"device\":" + quoted(8) + ",\"kind\":" + quoted(1) + ",\"offset_minutes\":" + std::to_string(row.whole(7)) +
-           ",\"prev\":" + quoted(10) + ",\"reason\":" + quoted(4) + ",\"seq\":" + std::to_string(row.whole(9)) +
-           ",\"subject\":" + quoted(2) + "}";
-}
-
 Result<void> writeAheadLog(Database& db)
 {
     const auto answer = db.ask("PRAGMA journal_mode=WAL");
@@ -32,7 +18,7 @@ Result<void> writeAheadLog(Database& db)
         return unavailable("The field book needs a write-ahead log, which this disk does not allow (journal mode is \"" + *answer +
                            "\"); keep it on a local disk.");
     return db.exec("PRAGMA synchronous=FULL; PRAGMA fullfsync=1; PRAGMA checkpoint_fullfsync=1;"
-                   "PRAGMA foreign_keys=ON; PRAGMA cell_size_check=ON; PRAGMA secure_delete=ON;");
+                   "PRAGMA foreign_keys=ON; PRAGMA cell_size_check=ON; PRAGMA secure_delete=ON; PRAGMA cache_size=-32768;");  // KiB
 }
 
 Result<void> readyToWrite(Database& db, OpenMode mode)
@@ -85,7 +71,9 @@ Result<void> makeTables(Database& db)
             "CREATE TABLE fold(version INTEGER NOT NULL) STRICT;"
             "INSERT INTO fold VALUES(" + std::to_string(kFoldVersion) + ");"); !made)
         return made;
-    return makeDerivedTables(db);
+    if (auto made = makeDerivedTables(db); !made)
+        return made;
+    return makeDerivedIndexes(db);
 }
 
 Result<void> checkFormat(Database& db, const std::string& path)
@@ -125,15 +113,10 @@ std::string firstDamage(Database& db, std::int64_t most)
             return row.error().what;
         if (!*row)
             return {};
-        if (blake2b256Hex(storedText(*rows)) != rows->text(0)) {
-            Record named;
-            named.hash = rows->text(0);
-            named.kind = rows->text(1);
-            named.subject = rows->text(2);
-            named.device = rows->text(8);
-            named.seq = rows->whole(9);
-            return "The content no longer gives its hash: " + nameOf(named) + ".";
-        }
+        // Bodies are stored canonically: this is the text that was hashed, without reading its JSON; `check` reads it.
+        const Record record = envelopeOf(*rows, 0);
+        if (blake2b256Hex(canonicalRecord(record, rows->text(kBodyColumn)).value_or("")) != record.hash)
+            return "The content no longer gives its hash: " + nameOf(record) + ".";
     }
 }
 
