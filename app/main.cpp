@@ -1,3 +1,4 @@
+#include "gis/site_file.h"
 #include "view/ui_start.h"
 
 #include <QGuiApplication>
@@ -7,7 +8,9 @@
 #include <QQuickWindow>
 #include <QTimer>
 
+#include <algorithm>
 #include <cstdio>
+#include <cstring>
 
 namespace {
 
@@ -19,6 +22,13 @@ void report(const groundcount::Error& error)
     std::fprintf(stderr, "%s\n", error.what.c_str());
 }
 
+/// Whether a page still waits for a file that it reads beside the pages.
+bool isReading(const QQuickWindow& window)
+{
+    const auto all = window.findChildren<QObject*>();
+    return std::any_of(all.begin(), all.end(), [](const QObject* one) { return one->property("reading").toBool(); });
+}
+
 /// Writes the window to `path` once its frames have settled, then ends the program: 0, or 1 if the file could not be written.
 void takePicture(QQuickWindow* window, const QString& path)
 {
@@ -26,7 +36,7 @@ void takePicture(QQuickWindow* window, const QString& path)
     pacer->setInterval(60);
     QObject::connect(pacer, &QTimer::timeout, window, [window, path, frames = 0]() mutable {
         window->update();
-        if (++frames < kFramesBeforePicture) {
+        if (isReading(*window) || ++frames < kFramesBeforePicture) {
             return;
         }
         const bool written = window->grabWindow().save(path);
@@ -38,10 +48,27 @@ void takePicture(QQuickWindow* window, const QString& path)
     pacer->start();
 }
 
+/// The child that reads one foreign file for the page "Site file" (gis/site_file.h): prints what it holds, or why not.
+int readSite(const char* path)
+{
+    const groundcount::gis::SiteLimits limits;
+    groundcount::gis::boundReader(limits);
+    const auto file = groundcount::gis::parseSiteFile(path, limits);
+    if (!file) {
+        report(file.error());
+        return 1;
+    }
+    std::puts(groundcount::gis::siteFileText(*file).c_str());
+    return 0;
+}
+
 } // namespace
 
 int main(int argc, char** argv)
 {
+    if (argc == 3 && std::strcmp(argv[1], "read-site") == 0) {
+        return readSite(argv[2]);
+    }
     QGuiApplication::setApplicationName(QStringLiteral("Groundcount"));
     QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));

@@ -1,5 +1,9 @@
 #include "view/desk.h"
 
+#include "book/store.h"
+
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QQmlEngine>
 #include <algorithm>
 #include <utility>
@@ -116,6 +120,12 @@ Result<void> Desk::openNamed(const QString& what)
         setLot(kHandOver);
         return {};
     }
+    if (what.startsWith(QStringLiteral("site-file:"))) {
+        const QJsonObject draft{{QStringLiteral("path"), what.mid(what.indexOf(':') + 1)}};
+        const auto saved = m_session->store().saveDraft(m_session->person().id, "site-file", QJsonDocument(draft).toJson(QJsonDocument::Compact).toStdString());
+        setKit(QStringLiteral("site-file"));
+        return saved;
+    }
     if (what == QStringLiteral("coverage")) {
         setPlace(QStringLiteral("map"));
         m_coverageShown = true;
@@ -166,7 +176,7 @@ Result<void> Desk::openNamed(const QString& what)
     }
     if (what.startsWith(QStringLiteral("kit:"))) {
         static const QStringList sheets{QStringLiteral("counts"),   QStringLiteral("stability"), QStringLiteral("custody"), QStringLiteral("gauge"),
-                                        QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset")};
+                                        QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset"),   QStringLiteral("site-file")};
         if (!sheets.contains(name.section(':', 0, 0)))
             return refused("Kit has the sheets " + sheets.join(QStringLiteral(", ")).toStdString() + "; none is called " + name.toStdString() + ".");
         const auto id = kitSubjectNamed(*m_session, name.section(':', 1));
@@ -175,7 +185,7 @@ Result<void> Desk::openNamed(const QString& what)
         setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
         return {};
     }
-    return refused("--open must be new, screen, coverage, hand-over, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, coverage, hand-over, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, site-file:PATH, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
 }
 
 void Desk::setPaper(const QString& sheet)

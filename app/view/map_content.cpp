@@ -1,5 +1,6 @@
 #include "view/map_content.h"
 
+#include "gis/lot_ground.h"
 #include "method/site/station.h"
 #include "view/figure_text.h"
 #include "view/lot_state.h"
@@ -98,8 +99,33 @@ private:
         return left;
     }
 
+    /// A lot whose corners are sealed, as out of a site file.
+    void addArea(const book::LotRow& lot, bool chosen)
+    {
+        const auto ground = gis::lotGround(lot, m_all.job, {});
+        if (!ground)
+            return;  // the lot's own page has the sentence
+        map::MapArea area{chosen ? map::AreaStyle::ChosenLot : map::AreaStyle::Lot, {corners(ground->ring)}, QString::fromStdString(lot.name), map::kEveryLift};
+        for (const auto& hole : ground->holes)
+            area.rings.push_back(corners(hole));
+        m_scene->areas.push_back(std::move(area));
+    }
+
+    map::MapRun corners(const std::vector<method::PlanPoint>& points) const
+    {
+        map::MapRun out;
+        for (const auto& p : points)
+            out.push_back(vertex(p.eastFt, p.northFt));
+        return out;
+    }
+
     void addLot(const book::LotRow& lot)
     {
+        if (!lot.area.empty()) {
+            const auto lifts = liftsOf(m_all, lot);
+            addArea(lot, std::any_of(lifts.begin(), lifts.end(), [&](const auto* lift) { return lift->number == m_lift; }));
+            return;
+        }
         if (!m_session.alignment() || !lot.beginStationFt || !lot.endStationFt || !lot.leftFt || !lot.rightFt)
             return;
         const book::LiftRow* lift = nullptr;
@@ -133,6 +159,15 @@ private:
                         : o.obstacleKind == "gauge" ? map::ObstacleKind::Gauge
                         : o.obstacleKind == "structure" || o.obstacleKind == "wall" ? map::ObstacleKind::Structure : map::ObstacleKind::Other;
             item.outline = {vertex(o.east, o.north)};
+            if (const auto path = gis::obstaclePath(o, m_all.job); path && path->size() > 1) {
+                const map::MapRun line = corners(*path);
+                if (o.closed && line.size() > 2) {
+                    item.outline = line;
+                } else {
+                    m_scene->lines.push_back({map::LineStyle::Edge, line});
+                    item.outline = {line[line.size() / 2]};
+                }
+            }
             item.label = QString::fromStdString(o.name);
             item.id = QString::fromStdString(o.id);
             m_scene->obstacles.push_back(std::move(item));

@@ -22,6 +22,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr int kLookMs = 50;  // how often somebody who waits may change their mind
+
 /// A private folder with a copy, gone at its end.
 class PrivateFolder {
 public:
@@ -128,13 +130,14 @@ Result<ChildAnswer> run(const std::vector<std::string>& command, const SiteLimit
     std::array<char, 1 << 16> part;
     while (ends[0].fd >= 0 || ends[1].fd >= 0) {
         const auto left = std::chrono::duration_cast<std::chrono::milliseconds>(end - std::chrono::steady_clock::now()).count();
-        answer.late = left <= 0;
+        answer.late = left <= 0 || (limits.stop && *limits.stop);
         answer.long_ = answer.out.size() > limits.memoryBytes / 4 || answer.err.size() > 1u << 20;
         if (answer.late || answer.long_) {
             ::kill(child, SIGKILL);
             break;
         }
-        if (::poll(ends.data(), ends.size(), static_cast<int>(left)) < 0 && errno != EINTR)
+        const auto wait = limits.stop ? std::min<decltype(left)>(left, kLookMs) : left;
+        if (::poll(ends.data(), ends.size(), static_cast<int>(wait)) < 0 && errno != EINTR)
             break;
         for (auto& one : ends) {
             if (one.fd < 0 || !one.revents)
@@ -201,6 +204,8 @@ Result<SiteFile> readSiteFile(const std::vector<std::string>& reader, const std:
     if (!answer)
         return tl::unexpected(answer.error());
     const std::string name = source.filename().string();
+    if (limits.stop && *limits.stop)
+        return refused("Reading \"" + name + "\" was stopped.");
     if (answer->late || (WIFSIGNALED(answer->status) && WTERMSIG(answer->status) == SIGXCPU))
         return refused("Reading \"" + name + "\" took longer than " + std::to_string(limits.time.count()) + " s and was stopped.");
     if (answer->long_)

@@ -3,6 +3,7 @@
 #include "method/error.h"
 #include "method/site/alignment.h"
 
+#include <atomic>
 #include <chrono>
 #include <cstddef>
 #include <optional>
@@ -39,6 +40,7 @@ struct SiteLimits {
     std::size_t features = 100'000;
     std::size_t vertices = 5'000'000;
     std::chrono::seconds time{30};
+    const std::atomic<bool>* stop = nullptr;  ///< set by another thread: the reading ends at once
 };
 
 /// Reads a foreign file in this process with the one driver of its ending: .gpkg, .shp, .geojson, .json, .kml, .dxf, .xml,

@@ -56,4 +56,7 @@ for size in 360x640 412x915; do
         cp "$work/steps/$size-${shot%:*}.png" "$here/${shot#*:}-$size.png"
     done
 done
+GROUNDCOUNT_SHOTS=$work "$build/tests/site_file_touch_test" >"$work/touch.log" || { cat "$work/touch.log" >&2; exit 1; }
+cp "$work/site-file-412.png" "$here/site-file-412x915.png"
+cp "$work/site-file-1280.png" "$here/site-file-1280x800.png"
 ls "$here"/*.png | wc -l

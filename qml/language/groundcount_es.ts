@@ -482,6 +482,10 @@
         <source>Choose a row at the left.</source>
         <translation>Elija una fila a la izquierda.</translation>
     </message>
+    <message>
+        <source>Site file: lots, lines, walls, pipes of the plans</source>
+        <translation>Archivo de obra: lotes, ejes, muros y tuberías de los planos</translation>
+    </message>
 </context>
 <context>
     <name>KitSheet</name>
@@ -573,6 +577,10 @@
     <message>
         <source>By state, person, gauge, material, day</source>
         <translation>Por estado, persona, equipo, material, día</translation>
+    </message>
+    <message>
+        <source>Lots out of a site file</source>
+        <translation>Lotes de un archivo de obra</translation>
     </message>
 </context>
 <context>
@@ -683,6 +691,10 @@
     <message>
         <source>Close the legend</source>
         <translation>Cerrar la leyenda</translation>
+    </message>
+    <message>
+        <source>Site file: lots, lines, walls, pipes of the plans</source>
+        <translation>Archivo de obra: lotes, ejes, muros y tuberías de los planos</translation>
     </message>
 </context>
 <context>
@@ -1360,6 +1372,121 @@
     <message>
         <source>Kit</source>
         <translation>Equipo</translation>
+    </message>
+</context>
+<context>
+    <name>SiteFileNeeds</name>
+    <message>
+        <source>Reference test of the lots</source>
+        <translation>Ensayo de referencia de los lotes</translation>
+    </message>
+    <message>
+        <source>Tests per lift</source>
+        <translation>Ensayos por capa</translation>
+    </message>
+    <message>
+        <source>Begin station</source>
+        <translation>Estación inicial</translation>
+    </message>
+</context>
+<context>
+    <name>SiteFilePage</name>
+    <message>
+        <source>Alignments, lot areas, walls, pipes and structures out of GeoPackage, Shapefile, GeoJSON, KML, DXF or LandXML. The file is read apart from this program and stays as it is.</source>
+        <translation>Ejes, áreas de lotes, muros, tuberías y estructuras de GeoPackage, Shapefile, GeoJSON, KML, DXF o LandXML. El archivo se lee aparte de este programa y queda como está.</translation>
+    </message>
+    <message>
+        <source>A line on a plan shows where somebody drew it. Call before digging.</source>
+        <translation>Una línea en un plano muestra dónde la dibujó alguien. Llame antes de excavar.</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Elegir otro archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Elegir un archivo</translation>
+    </message>
+    <message>
+        <source>Or its place on this device</source>
+        <translation>O su lugar en este dispositivo</translation>
+    </message>
+    <message>
+        <source>Reading the file</source>
+        <translation>Se lee el archivo</translation>
+    </message>
+    <message>
+        <source>Read this file</source>
+        <translation>Leer este archivo</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Hallado</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>Niveles</translation>
+    </message>
+    <message>
+        <source>What is %1?</source>
+        <translation>¿Qué es %1?</translation>
+    </message>
+    <message>
+        <source>Kind of the layer</source>
+        <translation>Clase del nivel</translation>
+    </message>
+</context>
+<context>
+    <name>SiteFilePreview</name>
+    <message>
+        <source>On the map</source>
+        <translation>En el mapa</translation>
+    </message>
+    <message>
+        <source>The file over the job&apos;s line and lots</source>
+        <translation>El archivo sobre el eje y los lotes de la obra</translation>
+    </message>
+</context>
+<context>
+    <name>SiteFileQuestions</name>
+    <message>
+        <source>The file does not say</source>
+        <translation>El archivo no lo dice</translation>
+    </message>
+    <message>
+        <source>Coordinate system</source>
+        <translation>Sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>Find it by code, name or place</source>
+        <translation>Buscarlo por código, nombre o lugar</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Unit of the coordinates</source>
+        <translation>Unidad de las coordenadas</translation>
+    </message>
+</context>
+<context>
+    <name>SiteFileSheet</name>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 km</source>
+        <translation>%1 km</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>%1 mi</source>
+        <translation>%1 mi</translation>
     </message>
 </context>
 <context>
@@ -5265,6 +5392,233 @@
     <message>
         <source>Only a file of this device can be attached.</source>
         <translation>Solo se puede adjuntar un archivo de este dispositivo.</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::SiteFileSheet</name>
+    <message>
+        <source>ft, international</source>
+        <translation>ft, internacional</translation>
+    </message>
+    <message>
+        <source>ft, US survey</source>
+        <translation>ft, US survey</translation>
+    </message>
+    <message>
+        <source>metre</source>
+        <translation>metro</translation>
+    </message>
+    <message>
+        <source>No coordinate system has all of the words &quot;%1&quot; in its code, name or place.</source>
+        <translation>Ningún sistema de coordenadas tiene todas las palabras «%1» en su código, nombre o lugar.</translation>
+    </message>
+    <message>
+        <source>Tests per lift</source>
+        <translation>Ensayos por capa</translation>
+    </message>
+    <message>
+        <source>as the specification asks</source>
+        <translation>como pide la especificación</translation>
+    </message>
+    <message>
+        <source>Use this number</source>
+        <translation>Usar este número</translation>
+    </message>
+    <message>
+        <source>Begin station</source>
+        <translation>Estación inicial</translation>
+    </message>
+    <message>
+        <source>station of the line&apos;s first corner</source>
+        <translation>estación del primer vértice de la línea</translation>
+    </message>
+    <message>
+        <source>Use this station</source>
+        <translation>Usar esta estación</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Estación</translation>
+    </message>
+    <message>
+        <source>The lots of the file need a reference test; choose one.</source>
+        <translation>Los lotes del archivo necesitan un ensayo de referencia; elija uno.</translation>
+    </message>
+    <message>
+        <source>Tests per lift must be a whole number from 1 to 1000; it is &quot;%1&quot;.</source>
+        <translation>Los ensayos por capa deben ser un entero de 1 a 1000; es «%1».</translation>
+    </message>
+    <message>
+        <source>%1 is taken over: its things are sealed and stand on the map.</source>
+        <translation>%1 está incorporado: sus elementos están sellados y figuran en el mapa.</translation>
+    </message>
+    <message>
+        <source>line of 1 element</source>
+        <translation>eje de 1 elemento</translation>
+    </message>
+    <message>
+        <source>line of %1 elements</source>
+        <translation>eje de %1 elementos</translation>
+    </message>
+    <message>
+        <source>1 area</source>
+        <translation>1 área</translation>
+    </message>
+    <message>
+        <source>%1 areas</source>
+        <translation>%1 áreas</translation>
+    </message>
+    <message>
+        <source>1 line</source>
+        <translation>1 línea</translation>
+    </message>
+    <message>
+        <source>%1 lines</source>
+        <translation>%1 líneas</translation>
+    </message>
+    <message>
+        <source>1 point</source>
+        <translation>1 punto</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>Alignment</source>
+        <translation>Eje</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Muro</translation>
+    </message>
+    <message>
+        <source>Pipe</source>
+        <translation>Tubería</translation>
+    </message>
+    <message>
+        <source>Structure</source>
+        <translation>Estructura</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Omitido</translation>
+    </message>
+    <message>
+        <source>Site file</source>
+        <translation>Archivo de obra</translation>
+    </message>
+    <message>
+        <source>Format</source>
+        <translation>Formato</translation>
+    </message>
+    <message>
+        <source>Coordinate system</source>
+        <translation>Sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>the file does not say</source>
+        <translation>el archivo no lo dice</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Extent</source>
+        <translation>Extensión</translation>
+    </message>
+    <message>
+        <source>north %1 to %2, east %3 to %4</source>
+        <translation>norte %1 a %2, este %3 a %4</translation>
+    </message>
+    <message>
+        <source>not said yet</source>
+        <translation>todavía sin decir</translation>
+    </message>
+    <message>
+        <source>The job&apos;s own system</source>
+        <translation>El sistema de la obra</translation>
+    </message>
+    <message>
+        <source>The international and the US survey foot lie %1 ft apart at these coordinates. The drawing&apos;s author knows which it is.</source>
+        <translation>El pie internacional y el US survey se separan %1 ft en estas coordenadas. El autor del dibujo sabe cuál es.</translation>
+    </message>
+    <message>
+        <source>Without an answer: the unit of the system, %1.</source>
+        <translation>Sin respuesta: la unidad del sistema, %1.</translation>
+    </message>
+    <message>
+        <source>Its middle lies %1 from the begin of the job&apos;s line.</source>
+        <translation>Su centro está a %1 del inicio del eje de la obra.</translation>
+    </message>
+    <message>
+        <source>The begin of the job&apos;s line lies within it.</source>
+        <translation>El inicio del eje de la obra queda dentro.</translation>
+    </message>
+    <message>
+        <source>The file lies %1 from the job: is the coordinate system or the unit another one?</source>
+        <translation>El archivo está a %1 de la obra: ¿es otro el sistema de coordenadas o la unidad?</translation>
+    </message>
+    <message>
+        <source>The book already has a thing called &quot;%1&quot;; sealed again, it stands there twice.</source>
+        <translation>El libro ya tiene un elemento llamado «%1»; sellado otra vez, figura dos veces.</translation>
+    </message>
+    <message>
+        <source>The job has a line already, and its lots name none: with a second line their stations no longer say which one they mean.</source>
+        <translation>La obra ya tiene un eje y sus lotes no nombran ninguno: con un segundo eje sus estaciones ya no dicen a cuál se refieren.</translation>
+    </message>
+    <message>
+        <source>Seal 1 thing</source>
+        <translation>Sellar 1 elemento</translation>
+    </message>
+    <message>
+        <source>Seal %1 things</source>
+        <translation>Sellar %1 elementos</translation>
+    </message>
+    <message>
+        <source>Reading the file</source>
+        <translation>Se lee el archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file first</source>
+        <translation>Primero elija un archivo</translation>
+    </message>
+    <message>
+        <source>Say the coordinate system first</source>
+        <translation>Primero diga el sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>Say the unit first</source>
+        <translation>Primero diga la unidad</translation>
+    </message>
+    <message>
+        <source>The file does not fit the job</source>
+        <translation>El archivo no encaja en la obra</translation>
+    </message>
+    <message>
+        <source>Say what a layer is first</source>
+        <translation>Primero diga qué es un nivel</translation>
+    </message>
+    <message>
+        <source>Choose the reference test first</source>
+        <translation>Primero elija el ensayo de referencia</translation>
+    </message>
+    <message>
+        <source>Type the tests per lift first</source>
+        <translation>Primero anote los ensayos por capa</translation>
+    </message>
+    <message>
+        <source>Type the begin station first</source>
+        <translation>Primero anote la estación inicial</translation>
+    </message>
+    <message>
+        <source>At most %1 things at once; groundbook takes more</source>
+        <translation>Como máximo %1 elementos a la vez; groundbook admite más</translation>
     </message>
 </context>
 <context>

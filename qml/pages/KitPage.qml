@@ -47,6 +47,12 @@ FocusScope {
                 text: qsTr("Screen: light, text, language")
                 onClicked: Desk.screenOpen = true
             }
+            LinkRow {
+                objectName: "siteFileLink"
+                width: parent.width
+                text: qsTr("Site file: lots, lines, walls, pipes of the plans")
+                onClicked: Desk.kit = "site-file"
+            }
             KitSection {
                 objectName: "kitGauges"
                 title: qsTr("Gauges")

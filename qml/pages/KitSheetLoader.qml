@@ -13,7 +13,8 @@ Loader {
     visible: active
     source: sheet === "" ? "" : sheet === "counts" ? "StandardCountsPage.qml" : sheet === "stability" ? "StabilityPage.qml"
         : sheet === "custody" ? "CustodyPage.qml" : sheet === "gauge" ? "GaugePapersPage.qml" : sheet === "material" ? "MaterialPage.qml"
-        : sheet === "person" ? "PersonPage.qml" : sheet === "rules" ? "RulesPage.qml" : "OffsetPage.qml"
+        : sheet === "person" ? "PersonPage.qml" : sheet === "rules" ? "RulesPage.qml"
+        : sheet === "site-file" ? "SiteFilePage.qml" : "OffsetPage.qml"
 
     Binding {
         target: root.item

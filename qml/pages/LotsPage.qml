@@ -67,6 +67,12 @@ FocusScope {
                 onClicked: Desk.lotSheet = "tests"
             }
             LinkRow {
+                objectName: "lotsSiteFileLink"
+                width: parent.width
+                text: qsTr("Lots out of a site file")
+                onClicked: Desk.kit = "site-file"
+            }
+            LinkRow {
                 objectName: "handOverLink"
                 width: parent.width
                 text: qsTr("Hand over")

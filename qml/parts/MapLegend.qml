@@ -11,7 +11,7 @@ Rectangle {
 
     objectName: "mapLegend"
     color: Theme.paper
-    implicitHeight: grid.implicitHeight + Theme.gap4 + Theme.gap3
+    implicitHeight: grid.implicitHeight + siteLink.height + Theme.gap4 + Theme.gap3
     height: implicitHeight
 
     Rule {
@@ -55,6 +55,15 @@ Rectangle {
         Caption {
             text: qsTr("Dotted: untested")
         }
+    }
+    LinkRow {
+        id: siteLink
+        objectName: "legendSiteFile"
+        x: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        anchors.top: grid.bottom
+        text: qsTr("Site file: lots, lines, walls, pipes of the plans")
+        onClicked: Desk.kit = "site-file"
     }
     Pressable {
         objectName: "legendClose"

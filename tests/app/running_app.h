@@ -41,9 +41,9 @@ public:
     }
 
     /// Scrolls the item into view, then presses it. @return false when it is not there, hidden, or covered by the window's edge
-    bool press(const char* name, Hand hand) const
+    bool press(const char* name, Hand hand) const { return press(find(name), hand); }
+    bool press(QQuickItem* item, Hand hand) const
     {
-        QQuickItem* item = find(name);
         if (!item || !item->isVisible())
             return false;
         bringIntoView(item);
