@@ -40,6 +40,7 @@ struct SiteLimits {
     std::size_t features = 100'000;
     std::size_t vertices = 5'000'000;
     std::chrono::seconds time{30};
+    std::size_t writeBytes = 16u << 20;       ///< largest file that the child may write
     const std::atomic<bool>* stop = nullptr;  ///< set by another thread: the reading ends at once
 };
 

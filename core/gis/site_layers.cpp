@@ -1,8 +1,9 @@
 #include "gis/site_layers.h"
 
+#include "book/record.h"
+
 #include <algorithm>
 #include <cmath>
-#include <nlohmann/json.hpp>
 
 namespace groundcount::gis {
 namespace {
