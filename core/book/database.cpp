@@ -89,9 +89,14 @@ Result<bool> Statement::step()
 
 std::string Statement::text(int column) const
 {
+    return std::string(view(column));
+}
+
+std::string_view Statement::view(int column) const
+{
     const auto* bytes = static_cast<const char*>(sqlite3_column_blob(m_handle, column));
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_handle, column));
-    return bytes ? std::string(bytes, size) : std::string();
+    return bytes ? std::string_view(bytes, size) : std::string_view();
 }
 
 std::int64_t Statement::whole(int column) const

@@ -35,6 +35,7 @@ public:
     Result<bool> step();
 
     std::string text(int column) const;  ///< text or blob, "" for NULL
+    std::string_view view(int column) const;  ///< the same, valid until the next step
     std::int64_t whole(int column) const;
     double real(int column) const;
     bool isNull(int column) const;

@@ -13,12 +13,14 @@ namespace groundcount::book {
 
 namespace {
 
+constexpr std::size_t kReservedAtMost = 2'000'000;  // a row number of a foreign file is only a hint
+
 int digitOf(char c)
 {
     return c <= '9' ? c - '0' : c - 'a' + 10;
 }
 
-std::array<std::uint8_t, 16> bytesOf(const std::string& uuid)
+std::array<std::uint8_t, 16> bytesOf(std::string_view uuid)
 {
     std::array<std::uint8_t, 16> bytes{};
     std::size_t at = 0;
@@ -31,7 +33,7 @@ std::array<std::uint8_t, 16> bytesOf(const std::string& uuid)
 }
 
 /// Of a time in the form of records, which the seal has checked.
-std::int64_t millisecondsOf(const std::string& at)
+std::int64_t millisecondsOf(std::string_view at)
 {
     if (at.size() != 24)
         return 0;
@@ -70,36 +72,45 @@ public:
 
     void row(const Statement& row)
     {
-        m_into.id.push_back(bytesOf(row.text(0)));
-        m_into.number.push_back(row.text(1));
-        m_into.lot.push_back(subject(row.text(2)));
-        m_into.lift.push_back(subject(row.text(3)));
-        m_into.person.push_back(subject(row.text(4)));
+        m_into.id.push_back(bytesOf(row.view(0)));
+        m_into.number.emplace_back(row.view(1));
+        m_into.lot.push_back(subject(row.view(2), m_last[0]));
+        m_into.lift.push_back(subject(row.view(3), m_last[1]));
+        m_into.person.push_back(subject(row.view(4), m_last[2]));
         m_into.purpose.push_back(static_cast<TestPurpose>(row.whole(5)));
         m_into.state.push_back(static_cast<TestState>(row.whole(6)));
-        m_into.startedMs.push_back(millisecondsOf(row.text(7)));
-        const std::string unit = row.text(10);
-        const double factor = unit.empty() ? 1 : metresPer(unit) / m_metres;
+        m_into.startedMs.push_back(millisecondsOf(row.view(7)));
+        if (const std::string_view unit = row.view(10); unit != m_unit) {
+            m_unit = unit;
+            m_factor = unit.empty() ? 1 : metresPer(m_unit) / m_metres;
+        }
+        const double factor = m_factor;
         const double none = std::numeric_limits<double>::quiet_NaN();
         // the same number when the units agree, so that no digit moves
         m_into.north.push_back(row.isNull(8) ? none : factor == 1 ? row.real(8) : row.real(8) * factor);
         m_into.east.push_back(row.isNull(9) ? none : factor == 1 ? row.real(9) : row.real(9) * factor);
-        m_into.compactionPct.push_back(row.text(11));
+        m_into.compactionPct.emplace_back(row.view(11));
         m_into.conflict.push_back(row.whole(12) != 0);
     }
 
 private:
-    std::uint32_t subject(std::string text)
+    /// The place of a subject; the tests of a lift mostly stand together, so that the last answer is tried first.
+    std::uint32_t subject(std::string_view text, std::uint32_t& last)
     {
-        const auto [place, isNew] = m_places.try_emplace(text, static_cast<std::uint32_t>(m_into.subjects.size()));
+        if (last < m_into.subjects.size() && m_into.subjects[last] == text)
+            return last;
+        const auto [place, isNew] = m_places.try_emplace(std::string(text), static_cast<std::uint32_t>(m_into.subjects.size()));
         if (isNew)
-            m_into.subjects.push_back(std::move(text));
-        return place->second;
+            m_into.subjects.emplace_back(text);
+        return last = place->second;
     }
 
     TestColumns& m_into;
     double m_metres;
     std::unordered_map<std::string, std::uint32_t> m_places;
+    std::array<std::uint32_t, 3> m_last{};  ///< of lot, lift, person
+    std::string m_unit;
+    double m_factor = 1;
 };
 
 void byStart(TestColumns& c)
@@ -136,12 +147,12 @@ Result<TestColumns> testColumns(const Store& store)
     const auto job = StateQuery(store).job();
     if (!job)
         return tl::unexpected(job.error());
-    const auto count = store.database().ask("SELECT count(*) FROM test_row");
-    if (!count)
-        return tl::unexpected(count.error());
+    const auto most = store.database().ask("SELECT coalesce(max(rowid), 0) FROM test_row");
+    if (!most)
+        return tl::unexpected(most.error());
     TestColumns columns;
     Reader reader(columns, job->metresPerGridUnit);
-    reader.reserve(static_cast<std::size_t>(std::stoull(*count)));
+    reader.reserve(std::min<std::size_t>(std::strtoull(most->c_str(), nullptr, 10), kReservedAtMost));
     auto query = store.database().use("SELECT id, number, lot, lift, person, purpose, state, started_at, north, east, grid_unit, compaction_pct,"
                                       " conflict FROM test_row");
     if (!query)

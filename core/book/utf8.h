@@ -12,7 +12,7 @@ bool isAscii(std::string_view text);
 bool isUtf8(std::string_view text);
 
 /// Appends the UTF-16 code units of a UTF-8 text to `units`.
-/// @return false when the text is not UTF-8; `units` then holds what came before. @source RFC 3629, RFC 2781
+/// @return false when the text is not UTF-8; `units` then holds what came before. @source RFC 3629
 bool utf16(std::string_view text, std::u16string& units);
 
 }  // namespace groundcount::book

@@ -1,6 +1,8 @@
 #include "share/connection.h"
 
-#include <array>
+#include "share/exchange.h"
+#include "share/server_words.h"
+
 #include <utility>
 
 namespace groundcount::share {
@@ -16,32 +18,19 @@ void putBig(std::string& into, std::uint64_t value, int bytes)
         into += static_cast<char>((value >> static_cast<unsigned>(shift)) & 0xFFU);
 }
 
-std::string firstLine(const char* words)
-{
-    std::string line = words ? words : "";
-    line = line.substr(0, line.find('\n'));
-    while (!line.empty() && (line.back() == '.' || line.back() == ' '))
-        line.pop_back();
-    return line.empty() ? "no reason given" : line;
-}
-
-Error said(PGconn* connection, PGresult* raw)
-{
-    const char* state = PQresultErrorField(raw, PG_DIAG_SQLSTATE);
-    const std::string code = state ? state : "";
-    const std::string why = firstLine(state ? PQresultErrorField(raw, PG_DIAG_MESSAGE_PRIMARY) : PQerrorMessage(connection));
-    if (code.starts_with("42") || code.starts_with("23"))
-        return {Fault::Refused, "The server refused it: " + why + " (SQLSTATE " + code + ")."};
-    return {Fault::Unavailable, "The server did not answer as it should: " + why + (code.empty() ? "." : " (SQLSTATE " + code + ").")};
-}
-
 /// Whether the address stays on this machine: a socket's folder, nothing at all, or the loopback.
 bool isHere(const std::string& host)
 {
     return host.empty() || host[0] == '/' || host == "localhost" || host == "127.0.0.1" || host == "::1";
 }
 
-Result<void> checkAddress(const std::string& address)
+/// What an address says of the way to the server. @error Refused for one that cannot be read
+struct Way {
+    std::string host, mode;  ///< host: one beyond this machine, else empty
+    bool hasPassword = false;
+};
+
+Result<Way> wayOf(const std::string& address)
 {
     char* words = nullptr;
     PQconninfoOption* options = PQconninfoParse(address.c_str(), &words);
@@ -50,21 +39,38 @@ Result<void> checkAddress(const std::string& address)
         PQfreemem(words);
         return refused("The server's address cannot be read: " + why + ".");
     }
-    std::string host, mode;
+    Way way;
     for (const PQconninfoOption* option = options; option->keyword; ++option) {
         const std::string keyword = option->keyword;
         if (option->val && (keyword == "host" || keyword == "hostaddr") && !isHere(option->val))
-            host = option->val;
+            way.host = option->val;
         if (option->val && keyword == "sslmode")
-            mode = option->val;
+            way.mode = option->val;
+        way.hasPassword |= option->val && (keyword == "password" || keyword == "sslpassword");
     }
     PQconninfoFree(options);
-    if (!host.empty() && mode != "verify-full")
-        return refused("A server on another machine (" + host + ") needs sslmode=verify-full, so that it is the right one; it is \"" + mode + "\".");
+    return way;
+}
+
+Result<void> checkAddress(const std::string& address)
+{
+    const auto way = wayOf(address);
+    if (!way)
+        return tl::unexpected(way.error());
+    if (!way->host.empty() && way->mode != "verify-full")
+        return refused("A server on another machine (" + way->host + ") needs sslmode=verify-full, so that it is the right one; it is \"" + way->mode + "\".");
     return {};
 }
 
 }  // namespace
+
+Result<void> checkKeptAddress(const std::string& address)
+{
+    const auto way = wayOf(address);
+    if (way && way->hasPassword)
+        return refused("The address is kept on this device in plain text: a password belongs in libpq's password file, not in it.");
+    return checkAddress(address);
+}
 
 Parameter uuidOf(const std::string& text)
 {
@@ -128,40 +134,16 @@ std::int64_t Answer::whole(int row, int column) const
     return static_cast<std::int64_t>(value);
 }
 
-Result<Connection> Connection::open(const std::string& address)
+Result<Connection> Connection::open(const std::string& address, Patience patience)
 {
     if (auto sound = checkAddress(address); !sound)
         return tl::unexpected(sound.error());
-    // a phone that leaves the network must not hang: give up on a silent server within half a minute
-    constexpr std::array<const char*, 8> kWords{"dbname", "connect_timeout", "tcp_user_timeout", "keepalives_idle", "keepalives_interval",
-                                                "client_encoding", "application_name", nullptr};
-    const std::array<const char*, 8> values{address.c_str(), "15", "30000", "10", "5", "UTF8", "groundcount", nullptr};
     Connection connection;
-    connection.m_raw.reset(PQconnectdbParams(kWords.data(), values.data(), 1));
-    if (!connection.m_raw || PQstatus(connection.m_raw.get()) != CONNECTION_OK)
-        return unavailable("The server cannot be reached: " + firstLine(PQerrorMessage(connection.m_raw.get())) + ".");
+    connection.m_patience = std::move(patience);
+    if (auto connected = connection.connect(address); !connected)
+        return tl::unexpected(connected.error());
     PQsetNoticeProcessor(connection.m_raw.get(), [](void*, const char*) {}, nullptr);
     return connection;
-}
-
-Result<Answer> Connection::run(const std::string& sql, const std::vector<Parameter>& parameters)
-{
-    std::vector<Oid> types;
-    std::vector<const char*> values;
-    std::vector<int> lengths, formats;
-    for (const Parameter& parameter : parameters) {
-        types.push_back(parameter.type);
-        values.push_back(parameter.bytes.data());
-        lengths.push_back(static_cast<int>(parameter.bytes.size()));
-        formats.push_back(1);
-    }
-    PGresult* raw = PQexecParams(m_raw.get(), sql.c_str(), static_cast<int>(parameters.size()), types.data(), values.data(),
-                                 lengths.data(), formats.data(), 1);
-    Answer answer(raw);
-    const ExecStatusType status = PQresultStatus(raw);
-    if (status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK)
-        return answer;
-    return tl::unexpected(said(m_raw.get(), raw));
 }
 
 Result<void> Connection::copy(const std::string& sql, const std::function<Result<void>(const LineSink&)>& lines)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "method/error.h"
+#include "share/exchange.h"
 
 #include <cstdint>
 #include <functional>
@@ -45,8 +46,10 @@ private:
 class Connection {
 public:
     /// @param address libpq's connection string or URI. A server beyond this machine needs sslmode=verify-full.
+    /// @param patience asked at least every 50 ms while the server is silent (not while its name is looked up); once it says no the
+    ///        connection is closed and every later statement refused
     /// @error Refused for an address that cannot be read or does not verify the server; Unavailable with libpq's words.
-    static Result<Connection> open(const std::string& address);
+    static Result<Connection> open(const std::string& address, Patience patience = {});
 
     /// One statement. @error Unavailable with the server's words; Refused when the server's rules refuse it (SQLSTATE class 42 or 23).
     Result<Answer> run(const std::string& sql, const std::vector<Parameter>& parameters = {});
@@ -65,7 +68,13 @@ private:
     struct Finish {
         void operator()(PGconn* raw) const { PQfinish(raw); }
     };
+    bool waitFor(bool toWrite);
+    Result<void> connect(const std::string& address);
+    Result<PGresult*> answerOf();
+    Error gaveUp();
+
     std::unique_ptr<PGconn, Finish> m_raw;
+    Patience m_patience;
 };
 
 /// BEGIN ... COMMIT; rolls back when it ends without a commit.

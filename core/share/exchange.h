@@ -4,6 +4,7 @@
 #include "book/store.h"
 #include "method/error.h"
 
+#include <functional>
 #include <string>
 
 /// Push and pull of sealed records and contents between a book and a shared server. Either may stop anywhere and be
@@ -14,19 +15,26 @@ namespace groundcount::share {
 struct Pushed {
     std::size_t sent = 0;   ///< texts that are on the server now and were not before
     std::size_t known = 0;  ///< were there already
-    bool stopped = false;   ///< keepOn said no
+    bool stopped = false;   ///< keepOn or patience said no
 };
+
+/// Whether to go on waiting for a silent server, asked at least every 50 ms; empty: always.
+using Patience = std::function<bool()>;
+
+/// An address that may be kept in a book's drafts: it can be read, names a verified server, and holds no password.
+/// @error Refused, with what is wrong
+Result<void> checkKeptAddress(const std::string& address);
 
 /// Sends every record and content of the book that the server lacks, in transactions of at most 500 texts or 8 MiB.
 /// @param address libpq's connection string or URI; one beyond this machine needs sslmode=verify-full
-/// @param keepOn asked after each transaction
+/// @param keepOn asked after each transaction; @param patience when it ends, the exchange stops where it is
 /// @error Refused when this login is not admitted to the job, or the book is of format 1 or empty; Unavailable when the
 ///        server or the disk does not do its part. What went through before stays.
-Result<Pushed> push(book::Store& store, const std::string& address, const book::KeepOn& keepOn);
+Result<Pushed> push(book::Store& store, const std::string& address, const book::KeepOn& keepOn, const Patience& patience = {});
 
 /// Takes what came to the server since the last pull. Each refused text is listed and passed over.
 /// @param join id of the book to be copied when `store` is empty; for another book "" or its own id
 /// @error as push
-Result<book::BundleReport> pull(book::Store& store, const std::string& address, const std::string& join, const book::KeepOn& keepOn);
+Result<book::BundleReport> pull(book::Store& store, const std::string& address, const std::string& join, const book::KeepOn& keepOn, const Patience& patience = {});
 
 }  // namespace groundcount::share

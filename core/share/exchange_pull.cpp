@@ -1,0 +1,114 @@
+#include "book/carrier_mark.h"
+#include "share/exchange_job.h"
+
+#include <limits>
+
+namespace groundcount::share {
+
+namespace {
+
+constexpr const char* kPulled = "pulled";  // marks: the server's number up to which it was read,
+constexpr const char* kSeen = "seen";      // and how many texts that were
+
+/// Where a pull goes on. It begins below every number, since a member may have put a text under any.
+Result<std::int64_t> pulledMark(const book::Store& store, const Job& job)
+{
+    const auto mark = book::carrierMark(store, job.begun, kPulled);
+    if (!mark)
+        return tl::unexpected(mark.error());
+    return mark->empty() ? Result<std::int64_t>(std::numeric_limits<std::int64_t>::min()) : numberMark(store, job, kPulled);
+}
+
+/// Reads on from the mark to the server's end.
+Result<void> pullOn(book::Store& store, Job& job, book::BundleReport& report, const book::KeepOn& keepOn)
+{
+    auto cursor = pulledMark(store, job), seen = numberMark(store, job, kSeen);
+    for (;;) {
+        if (!cursor || !seen)
+            return tl::unexpected(cursor ? seen.error() : cursor.error());
+        auto rows = job.server.run(
+            "SELECT seq, text FROM (SELECT seq, text, sum(octet_length(text)) OVER (ORDER BY seq) - octet_length(text) AS before FROM"
+            " (SELECT seq, text FROM groundcount.sealed WHERE project_id = $1 AND seq > $2 ORDER BY seq LIMIT $3) AS part) AS sized"
+            " WHERE before < $4 ORDER BY seq",
+            {uuidOf(job.id), wholeOf(*cursor), wholeOf(std::int64_t{kTexts}), wholeOf(std::int64_t{kBytes})});
+        if (!rows)
+            return tl::unexpected(rows.error());
+        if (rows->rows() == 0)
+            return {};
+        std::vector<std::string> texts;
+        for (int row = 0; row < rows->rows(); ++row)
+            texts.push_back(rows->bytes(row, 1));
+        const auto part = book::takeTexts(store, texts, job.id);
+        if (!part)
+            return tl::unexpected(part.error());
+        report.taken += part->taken;
+        report.known += part->known;
+        report.blobs += part->blobs;
+        report.refused.insert(report.refused.end(), part->refused.begin(), part->refused.end());
+        *cursor = rows->whole(rows->rows() - 1, 0);
+        *seen += rows->rows();
+        for (const auto& [name, value] : {std::pair(kPulled, *cursor), std::pair(kSeen, *seen)})
+            if (auto noted = book::setCarrierMark(store, job.begun, name, std::to_string(value)); !noted)
+                return noted;
+        if (!keepOn(static_cast<std::size_t>(*seen))) {
+            report.stopped = true;
+            return {};
+        }
+    }
+}
+
+/// How many of the texts up to the mark are there now that were not read: a text that was put behind the mark.
+Result<bool> hasMissed(const book::Store& store, Job& job)
+{
+    const auto cursor = pulledMark(store, job), seen = numberMark(store, job, kSeen);
+    if (!cursor || !seen)
+        return tl::unexpected(cursor ? seen.error() : cursor.error());
+    auto there = job.server.run("SELECT count(*) FROM groundcount.sealed WHERE project_id = $1 AND seq <= $2", {uuidOf(job.id), wholeOf(*cursor)});
+    return there.map([&](const Answer& answer) { return answer.whole(0, 0) != *seen; });
+}
+
+/// Reads again from the start when a text was put behind the mark.
+Result<void> pullMissed(book::Store& store, Job& job, book::BundleReport& report, const book::KeepOn& keepOn)
+{
+    const auto missed = hasMissed(store, job);
+    if (!missed)
+        return tl::unexpected(missed.error());
+    if (!*missed)
+        return {};
+    for (const char* const name : {kPulled, kSeen})
+        if (auto noted = book::setCarrierMark(store, job.begun, name, ""); !noted)
+            return noted;
+    report.refused.clear();  // the second reading lists them again
+    return pullOn(store, job, report, keepOn);
+}
+
+}  // namespace
+
+Result<book::BundleReport> pull(book::Store& store, const std::string& address, const std::string& join, const book::KeepOn& keepOn, const Patience& patience)
+{
+    const auto own = store.bookId();
+    if (!own)
+        return tl::unexpected(own.error());
+    const auto last = store.lastRow();
+    if (!last)
+        return tl::unexpected(last.error());
+    if (!join.empty() && *last > 0 && join != *own)
+        return refused("This book is the job " + *own + "; a copy of the job " + join.substr(0, 36) + " needs a new book.");
+    Impatience impatience(patience);
+    book::BundleReport report;
+    const auto done = [&]() -> Result<void> {
+        auto job = jobOn(address, *last > 0 ? *own : join, impatience.asked());
+        if (!job)
+            return tl::unexpected(job.error());
+        if (auto read = pullOn(store, *job, report, keepOn); !read || report.stopped)
+            return read;
+        return pullMissed(store, *job, report, keepOn);
+    }();
+    report.stopped |= impatience.ended();
+    if (!done && !impatience.ended())
+        return tl::unexpected(done.error());
+    report.whole = !report.stopped;
+    return report;
+}
+
+}  // namespace groundcount::share
