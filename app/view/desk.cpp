@@ -11,8 +11,14 @@
 namespace groundcount::view {
 namespace {
 
-/// Stands for a lot on Lots while the owner's file is made; no lot has such an id.
+/// Stand for a lot on Lots while the owner's file is made and while the shared server is looked at; no lot has such an id.
 const QString kHandOver = QStringLiteral("hand-over");
+const QString kServer = QStringLiteral("server");
+
+bool isNoLot(const QString& id)
+{
+    return id.isEmpty() || id == kHandOver || id == kServer;
+}
 
 /// Id of the gauge, reference test or person of this name; empty for no name. @error Refused for a name that the book does not have
 Result<QString> kitSubjectNamed(const Session& session, const QString& name)
@@ -33,7 +39,7 @@ Result<QString> kitSubjectNamed(const Session& session, const QString& name)
 
 }  // namespace
 
-Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session), m_obstacle(session, this)
+Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session), m_obstacle(session, this), m_exchange(session)
 {
     m_sheet.setSession(session);
     connect(m_sheet.clear(), &ClearStep::hazardWanted, &m_obstacle, &ObstacleSheet::openFrom);
@@ -65,7 +71,7 @@ void Desk::setLot(const QString& id)
     if (id == m_lot)
         return;
     m_lot = id;
-    if (id.isEmpty() || id == kHandOver)
+    if (isNoLot(id))
         m_lotSheet.clear();
     emit lotChanged();
 }
@@ -76,7 +82,7 @@ void Desk::setLotSheet(const QString& sheet)
     // the tests of every lot need none that is chosen
     if (sheet == m_lotSheet || !sheets.contains(sheet) || (m_lot.isEmpty() && !sheet.isEmpty() && sheet != sheets.last()))
         return;
-    if (m_lot == kHandOver)
+    if (isNoLot(m_lot))
         m_lot.clear();
     m_lotSheet = sheet;
     emit lotChanged();
@@ -115,9 +121,9 @@ Result<void> Desk::openNamed(const QString& what)
         setScreenOpen(true);
         return {};
     }
-    if (what == kHandOver) {
+    if (what == kHandOver || what == kServer) {
         setPlace(QStringLiteral("lots"));
-        setLot(kHandOver);
+        setLot(what);
         return {};
     }
     if (what.startsWith(QStringLiteral("site-file:"))) {
@@ -185,7 +191,7 @@ Result<void> Desk::openNamed(const QString& what)
         setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
         return {};
     }
-    return refused("--open must be new, screen, coverage, hand-over, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, site-file:PATH, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, coverage, hand-over, server, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, site-file:PATH, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
 }
 
 void Desk::setPaper(const QString& sheet)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "view/exchange_view.h"
 #include "view/obstacle_sheet.h"
 #include "view/screen_settings.h"
 #include "view/session.h"
@@ -29,6 +30,7 @@ class Desk : public QObject {
     Q_PROPERTY(groundcount::view::TestSheet* sheet READ sheet CONSTANT)
     Q_PROPERTY(groundcount::view::ObstacleSheet* obstacle READ obstacle CONSTANT)
     Q_PROPERTY(groundcount::view::ScreenSettings* screen READ screen CONSTANT)
+    Q_PROPERTY(groundcount::view::ExchangeView* exchange READ exchange CONSTANT)
     Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY paperChanged)
     Q_PROPERTY(bool screenOpen READ isScreenOpen WRITE setScreenOpen NOTIFY screenOpenChanged)
 
@@ -55,6 +57,7 @@ public:
     TestSheet* sheet() { return &m_sheet; }
     ObstacleSheet* obstacle() { return &m_obstacle; }
     ScreenSettings* screen() { return &m_screen; }
+    ExchangeView* exchange() { return &m_exchange; }
     /// The sheet to be signed that lies over the place, as PaperSheet names it; empty for none.
     QString paper() const { return m_paper; }
     void setPaper(const QString& sheet);
@@ -73,7 +76,7 @@ public:
     Q_INVOKABLE void openRecord(const QString& testId);
     /// What is typed stays as a draft; what is sealed is in the book.
     Q_INVOKABLE void closeTest();
-    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name, "lot:N-4/review" its review, "coverage" the map with it,
+    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name, "lot:N-4/review" its review, "coverage" the map with it, "hand-over" and "server" those pages,
     /// "kit:counts" a sheet of Kit, "kit:material:P-12" with its subject by name, "paper:day" today's sheet, "paper:26" the sheet of a test.
     /// @error Refused for another word, or a name that the book does not have
     Result<void> openNamed(const QString& what);
@@ -94,6 +97,7 @@ private:
     TestSheet m_sheet;
     ObstacleSheet m_obstacle;
     ScreenSettings m_screen;
+    ExchangeView m_exchange;
     QString m_place = QStringLiteral("day");
     QString m_lot, m_lotSheet, m_kit, m_paper;
     QString m_placeOfTest;  ///< the place under a test that gave way to a sheet of Kit; empty when none did

@@ -582,6 +582,10 @@
         <source>Lots out of a site file</source>
         <translation>Lotes de un archivo de obra</translation>
     </message>
+    <message>
+        <source>Shared server</source>
+        <translation>Servidor común</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
@@ -1349,6 +1353,45 @@
     <message>
         <source>in.</source>
         <translation>in.</translation>
+    </message>
+</context>
+<context>
+    <name>ServerPane</name>
+    <message>
+        <source>Shared server</source>
+        <translation>Servidor común</translation>
+    </message>
+    <message>
+        <source>Devices of one job send each other what is sealed. Everything that comes is verified before it is taken. Without a server a bundle file does the same.</source>
+        <translation>Los aparatos de una obra se envían lo sellado. Todo lo que llega se verifica antes de tomarlo. Sin servidor, un archivo de paquete hace lo mismo.</translation>
+    </message>
+    <message>
+        <source>Address of the server, as its administrator gave it</source>
+        <translation>Dirección del servidor, tal como la dio su administrador</translation>
+    </message>
+    <message>
+        <source>When to exchange</source>
+        <translation>Cuándo intercambiar</translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation>Intercambiar ahora</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Not taken</source>
+        <translation>No tomado</translation>
+    </message>
+    <message>
+        <source>Id of this job, for a device that joins</source>
+        <translation>Identificador de esta obra, para un aparato que se une</translation>
+    </message>
+    <message>
+        <source>A password belongs in the password file of this device, never in the address. Stopping loses nothing.</source>
+        <translation>La contraseña va en el archivo de contraseñas de este aparato, nunca en la dirección. Al detenerlo no se pierde nada.</translation>
     </message>
 </context>
 <context>
@@ -3213,6 +3256,65 @@
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::ExchangeView</name>
+    <message>
+        <source>Exchange: no book is open</source>
+        <translation>Intercambio: no hay ningún libro abierto</translation>
+    </message>
+    <message>
+        <source>Exchange: this book can only be read</source>
+        <translation>Intercambio: este libro solo se puede leer</translation>
+    </message>
+    <message>
+        <source>Exchange: this book has no record yet</source>
+        <translation>Intercambio: este libro aún no tiene registros</translation>
+    </message>
+    <message>
+        <source>Exchange: type the server&apos;s address</source>
+        <translation>Intercambio: escriba la dirección del servidor</translation>
+    </message>
+    <message>
+        <source>Exchange: the address cannot be used</source>
+        <translation>Intercambio: la dirección no se puede usar</translation>
+    </message>
+    <message>
+        <source>Stopping</source>
+        <translation>Deteniendo</translation>
+    </message>
+    <message>
+        <source>Sending: %1 looked at</source>
+        <translation>Enviando: %1 vistos</translation>
+    </message>
+    <message>
+        <source>Taking: %1 read</source>
+        <translation>Tomando: %1 leídos</translation>
+    </message>
+    <message>
+        <source>Reaching the server</source>
+        <translation>Llegando al servidor</translation>
+    </message>
+    <message>
+        <source>%1 sent, %2 records and %3 photos or notes taken</source>
+        <translation>%1 enviados, %2 registros y %3 fotos o notas tomados</translation>
+    </message>
+    <message>
+        <source>Stopped at %1: %2. The next exchange goes on from there.</source>
+        <translation>Detenido a las %1: %2. El próximo intercambio sigue desde ahí.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1, %2. {1:?}</translation>
+    </message>
+    <message>
+        <source>When I ask</source>
+        <translation>Cuando lo pida</translation>
+    </message>
+    <message>
+        <source>Every 10 minutes</source>
+        <translation>Cada 10 minutos</translation>
     </message>
 </context>
 <context>

@@ -26,7 +26,7 @@ Column {
         font.pixelSize: Theme.sizeRow
         font.weight: Theme.strong
         textFormat: Text.PlainText
-        wrapMode: Text.WordWrap
+        wrapMode: Text.Wrap
         Accessible.ignored: true
     }
 }

@@ -11,6 +11,7 @@ FocusScope {
     readonly property bool inside: page.chosenLot !== ""
     readonly property bool sheetOpen: Desk.lotSheet !== ""
     readonly property bool handingOver: Desk.lot === "hand-over"
+    readonly property bool onServer: Desk.lot === "server"
     // list, lot and sheet side by side where there is room for three; else the sheet takes the lot's place
     readonly property bool three: width >= Theme.threeFrom
     readonly property real listWidth: three && sheetOpen ? 320 : wide ? 412 : width
@@ -78,6 +79,12 @@ FocusScope {
                 text: qsTr("Hand over")
                 onClicked: Desk.lot = "hand-over"
             }
+            LinkRow {
+                objectName: "serverLink"
+                width: parent.width
+                text: qsTr("Shared server")
+                onClicked: Desk.lot = "server"
+            }
         }
     }
     Rectangle {
@@ -96,7 +103,7 @@ FocusScope {
     }
     Flickable {
         objectName: "lotDetail"
-        visible: root.inside && !root.handingOver && (root.three || !root.sheetOpen)
+        visible: root.inside && !root.handingOver && !root.onServer && (root.three || !root.sheetOpen)
         x: root.wide ? root.listWidth + Theme.hairWidth : 0
         width: root.lotWidth - (root.wide ? Theme.hairWidth : 0)
         height: parent.height
@@ -201,6 +208,14 @@ FocusScope {
     // Always there: leaving the page does not stop the writing.
     HandOverPane {
         visible: root.handingOver
+        x: root.wide ? root.listWidth + Theme.hairWidth : 0
+        width: parent.width - x
+        height: parent.height
+        hasBack: !root.wide
+        onBack: Desk.lot = ""
+    }
+    ServerPane {
+        visible: root.onServer
         x: root.wide ? root.listWidth + Theme.hairWidth : 0
         width: parent.width - x
         height: parent.height

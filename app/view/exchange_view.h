@@ -1,0 +1,84 @@
+#pragma once
+
+#include "view/row_list.h"
+#include "view/session.h"
+
+#include <QObject>
+#include <QTimer>
+#include <atomic>
+#include <mutex>
+#include <thread>
+
+namespace groundcount::view {
+
+/// The exchange with a shared server: sends what it lacks, takes what came, beside the pages, with progress; it can be stopped at
+/// any time and goes on from there. Lives as long as the app, so that it works on while other pages are open.
+class ExchangeView : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to the desk")
+    Q_PROPERTY(QString address READ address WRITE setAddress NOTIFY changed)
+    Q_PROPERTY(QStringList everyWords READ everyWords NOTIFY changed)
+    Q_PROPERTY(int everyIndex READ everyIndex NOTIFY changed)
+    Q_PROPERTY(QString jobId READ jobId NOTIFY changed)
+    Q_PROPERTY(QString missing READ missing NOTIFY changed)
+    Q_PROPERTY(bool running READ isRunning NOTIFY changed)
+    Q_PROPERTY(QString progress READ progress NOTIFY changed)
+    Q_PROPERTY(QString done READ done NOTIFY changed)
+    Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
+    Q_PROPERTY(groundcount::view::RowList* refused READ refused CONSTANT)
+
+public:
+    explicit ExchangeView(Session* session, QObject* parent = nullptr);
+    ~ExchangeView() override;  ///< stops; what went through stays
+
+    /// libpq's connection string or URI, kept as a draft of this device; never handed over.
+    QString address() const { return m_address; }
+    void setAddress(const QString& address);
+    QStringList everyWords() const { return {tr("When I ask"), tr("Every 10 minutes")}; }
+    int everyIndex() const { return m_every; }
+    /// The book's id, by which another device joins the job.
+    QString jobId() const { return m_jobId; }
+    /// Why nothing can be exchanged, "" when it can.
+    QString missing() const;
+    bool isRunning() const { return m_work.joinable(); }
+    QString progress() const;
+    QString done() const { return m_done; }
+    QString trouble() const { return m_trouble; }
+    /// What the server gave that is not sound, one sentence each.
+    RowList* refused() { return &m_refused; }
+
+    Q_INVOKABLE void pickEvery(int index);
+    Q_INVOKABLE void exchange();
+    Q_INVOKABLE void stop();
+
+signals:
+    void changed();
+
+private:
+    struct Outcome {
+        std::size_t sent = 0, taken = 0, contents = 0;
+        std::vector<std::string> refused;
+        bool stopped = false;
+        std::string trouble;
+    };
+    void readDrafts();
+    void saveDraft(const char* step, const QString& text);
+    Outcome work(const std::string& book, const std::string& address);
+    void look();
+    void tell(const Outcome& outcome);
+
+    Session* m_session;
+    QString m_book, m_jobId, m_address, m_done, m_trouble;
+    int m_every = 0;
+    RowList m_refused;
+    std::thread m_work;
+    std::atomic<bool> m_stop = false, m_ended = false;
+    std::atomic<int> m_stage = 0;  ///< 0 reaching, 1 sending, 2 taking
+    std::atomic<std::size_t> m_count = 0;
+    std::mutex m_guard;  ///< of the outcome
+    Outcome m_outcome;
+    QTimer m_watch, m_clock;
+};
+
+}  // namespace groundcount::view
