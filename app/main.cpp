@@ -1,3 +1,4 @@
+#include "gis/background.h"
 #include "gis/site_file.h"
 #include "view/ui_start.h"
 
@@ -5,28 +6,36 @@
 #include <QImage>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
+#include <QQuickItem>
 #include <QQuickWindow>
 #include <QTimer>
 
 #include <algorithm>
 #include <cstdio>
 #include <cstring>
+#include <fstream>
+#include <iterator>
 
 namespace {
 
 // Pages load in the first frame and pictures in the next; by the fourth nothing moves.
 constexpr int kFramesBeforePicture = 4;
+constexpr int kMostWaits = 1000;  // a minute
 
 void report(const groundcount::Error& error)
 {
     std::fprintf(stderr, "%s\n", error.what.c_str());
 }
 
-/// Whether a page still waits for a file that it reads beside the pages.
-bool isReading(const QQuickWindow& window)
+/// Whether a page still waits for a file that it reads beside the pages, or a map for the picture of its view.
+bool isWaiting(const QQuickWindow& window)
 {
     const auto all = window.findChildren<QObject*>();
-    return std::any_of(all.begin(), all.end(), [](const QObject* one) { return one->property("reading").toBool(); });
+    return std::any_of(all.begin(), all.end(), [](QObject* one) {
+        const auto* item = qobject_cast<QQuickItem*>(one);
+        const QVariant settled = item && item->isVisible() && item->width() > 0 && item->height() > 0 ? one->property("settled") : QVariant();
+        return one->property("reading").toBool() || (settled.isValid() && !settled.toBool());
+    });
 }
 
 /// Writes the window to `path` once its frames have settled, then ends the program: 0, or 1 if the file could not be written.
@@ -34,9 +43,9 @@ void takePicture(QQuickWindow* window, const QString& path)
 {
     auto* pacer = new QTimer(window);
     pacer->setInterval(60);
-    QObject::connect(pacer, &QTimer::timeout, window, [window, path, frames = 0]() mutable {
+    QObject::connect(pacer, &QTimer::timeout, window, [window, path, frames = 0, waited = 0]() mutable {
         window->update();
-        if (isReading(*window) || ++frames < kFramesBeforePicture) {
+        if ((isWaiting(*window) && ++waited < kMostWaits) || ++frames < kFramesBeforePicture) {
             return;
         }
         const bool written = window->grabWindow().save(path);
@@ -62,12 +71,29 @@ int readSite(const char* path)
     return 0;
 }
 
+/// The child that makes one background for the page of that name (gis/background.h): copy, file with the target system, result.
+int readBackground(const char* copy, const char* system, const char* made)
+{
+    groundcount::gis::boundReader(groundcount::gis::backgroundLimits());
+    std::ifstream file(system);
+    const auto facts = groundcount::gis::makeBackground(copy, std::string(std::istreambuf_iterator<char>(file), {}), made);
+    if (!facts) {
+        report(facts.error());
+        return 1;
+    }
+    std::puts(groundcount::gis::backgroundText(*facts).c_str());
+    return 0;
+}
+
 } // namespace
 
 int main(int argc, char** argv)
 {
     if (argc == 3 && std::strcmp(argv[1], "read-site") == 0) {
         return readSite(argv[2]);
+    }
+    if (argc == 5 && std::strcmp(argv[1], "read-background") == 0) {
+        return readBackground(argv[2], argv[3], argv[4]);
     }
     QGuiApplication::setApplicationName(QStringLiteral("Groundcount"));
     QGuiApplication application(argc, argv);

@@ -21,6 +21,7 @@ int main(int argc, char** argv)
     command::addExport(app, status);
     command::addCoverage(app, status);
     command::addSite(app, status);
+    command::addBackground(app, status);
     command::addCrs(app, status);
     command::addCheck(app, status);
     command::addLots(app, status);

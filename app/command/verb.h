@@ -25,6 +25,7 @@ void addShow(CLI::App& app, int& status);
 void addExport(CLI::App& app, int& status);
 void addCoverage(CLI::App& app, int& status);
 void addSite(CLI::App& app, int& status);
+void addBackground(CLI::App& app, int& status);
 void addCrs(CLI::App& app, int& status);
 void addCheck(CLI::App& app, int& status);
 void addLots(CLI::App& app, int& status);

@@ -55,9 +55,16 @@ void OverlayWords::obstacles()
         for (const MapVertex& v : obstacle.outline)
             outline.append(at(v));
         const QRectF box = outline.boundingRect();
-        if (!obstacle.label.isEmpty() && QRectF(QPointF(0, 0), m_job.window.size).contains(box.center()))
-            m_placer.write(obstacle.label, strong(), m_look.symbols.ink, box.center(), std::max(14.0, box.width() / 2 + 6),
-                           {Hang::RightOf, Hang::LeftOf});
+        if (obstacle.label.isEmpty() || !QRectF(QPointF(0, 0), m_job.window.size).contains(box.center()))
+            continue;
+        const double gap = std::max(14.0, box.width() / 2 + 6);
+        // A long name on a narrow screen: a side where all of it can be seen comes before one that the edge cuts.
+        bool isWritten = false;
+        for (const Hang side : {Hang::RightOf, Hang::LeftOf, Hang::Below, Hang::Above})
+            isWritten = isWritten || (m_job.inner.contains(LabelPlacer::boxOf(obstacle.label, strong(), box.center(), gap, side))
+                                      && m_placer.write(obstacle.label, strong(), m_look.symbols.ink, box.center(), gap, {side}));
+        if (!isWritten && !m_job.inner.contains(box.center()))
+            m_placer.write(obstacle.label, strong(), m_look.symbols.ink, box.center(), gap, {Hang::RightOf, Hang::LeftOf});
     }
 }
 

@@ -182,7 +182,7 @@ Result<void> Desk::openNamed(const QString& what)
     }
     if (what.startsWith(QStringLiteral("kit:"))) {
         static const QStringList sheets{QStringLiteral("counts"),   QStringLiteral("stability"), QStringLiteral("custody"), QStringLiteral("gauge"),
-                                        QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset"),   QStringLiteral("site-file")};
+                                        QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset"),   QStringLiteral("site-file"), QStringLiteral("background")};
         if (!sheets.contains(name.section(':', 0, 0)))
             return refused("Kit has the sheets " + sheets.join(QStringLiteral(", ")).toStdString() + "; none is called " + name.toStdString() + ".");
         const auto id = kitSubjectNamed(*m_session, name.section(':', 1));

@@ -34,7 +34,7 @@ public:
     {
     }
 
-    std::shared_ptr<const map::MapScene> scene()
+    std::shared_ptr<map::MapScene> scene()
     {
         auto scene = std::make_shared<map::MapScene>();
         m_scene = scene.get();
@@ -229,7 +229,7 @@ map::MapVertex sceneOrigin(const Session& session)
     return {};
 }
 
-std::shared_ptr<const map::MapScene> mapContent(const Session& session, int liftNumber)
+std::shared_ptr<map::MapScene> mapContent(const Session& session, int liftNumber)
 {
     return Content(session, liftNumber).scene();
 }

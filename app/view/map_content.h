@@ -11,7 +11,7 @@ namespace groundcount::view {
 /// sites, obstacles and the clearance rings round a test that is being made. Coordinates are those of the job's grid less
 /// `sceneOrigin`.
 /// @param liftNumber the lift that is looked at; areas of failures and untested ground are of this lift
-std::shared_ptr<const map::MapScene> mapContent(const Session& session, int liftNumber);
+std::shared_ptr<map::MapScene> mapContent(const Session& session, int liftNumber);
 
 /// Local origin of the scene, in the job's grid: the begin of the alignment, else the first thing with a place.
 map::MapVertex sceneOrigin(const Session& session);

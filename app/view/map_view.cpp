@@ -50,12 +50,10 @@ void MapView::setLift(int lift)
     m_lift = lift;
     m_origin = sceneOrigin(*m_session);
     auto scene = mapContent(*m_session, lift);
+    m_background.layUnder(*scene, *m_session, m_origin, m_theme);
     m_coverage.setRows({});
-    if (m_coverageShown) {
-        auto covered = std::make_shared<map::MapScene>(*scene);
-        m_coverage.setRows(addCoverage(*m_session, lift, m_origin, *covered));
-        scene = std::move(covered);
-    }
+    if (m_coverageShown)
+        m_coverage.setRows(addCoverage(*m_session, lift, m_origin, *scene));
     m_hasContent = !scene->points.empty() || !scene->lines.empty();
     m_source.setScene(scene);
     refreshWords();
@@ -87,6 +85,15 @@ void MapView::refreshWords()
                                                             : tr("Lots %1, lift %2").arg(lots.join(", ")).arg(m_lift);
     m_subtitle = lots.isEmpty() ? tr("No lots in this book yet")
                                 : tr("%1 of %2 made").arg(made).arg(required) + (open > 0 ? ", " + tr("%n failure(s) open", nullptr, open) : QString());
+}
+
+void MapView::setTheme(const QString& theme)
+{
+    if (theme == m_theme)
+        return;
+    m_theme = theme;
+    if (m_session)
+        setLift(m_lift);
 }
 
 void MapView::showCoverage(bool shown)

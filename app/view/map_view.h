@@ -1,6 +1,7 @@
 #pragma once
 
 #include "map/map_scene.h"
+#include "view/map_background.h"
 #include "view/row_list.h"
 #include "view/session.h"
 
@@ -35,6 +36,8 @@ class MapView : public QObject {
     Q_PROPERTY(double heldEast MEMBER m_heldEast NOTIFY touchedChanged)
     Q_PROPERTY(double heldUncertaintyMetres MEMBER m_heldUncertainty NOTIFY touchedChanged)
     Q_PROPERTY(groundcount::view::RowList* tests READ tests CONSTANT)
+    /// "day", "sun" or "dusk": how far the background gives way.
+    Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY changed)
     /// Whether the ground that each test stands for is drawn, with its figures.
     Q_PROPERTY(bool coverageShown READ isCoverageShown WRITE showCoverage NOTIFY changed)
     Q_PROPERTY(groundcount::view::RowList* coverage READ coverage CONSTANT)
@@ -77,6 +80,8 @@ public:
     RowList* tests() { return &m_tests; }
     bool isCoverageShown() const { return m_coverageShown; }
     void showCoverage(bool shown);
+    QString theme() const { return m_theme; }
+    void setTheme(const QString& theme);
     RowList* coverage() { return &m_coverage; }
 
 signals:
@@ -94,6 +99,8 @@ private:
 
     Session* m_session = nullptr;
     map::MapSource m_source;
+    MapBackground m_background;
+    QString m_theme;
     QString m_title, m_subtitle, m_chosenId, m_touchedText;
     map::MapVertex m_origin;
     Row m_chosen;

@@ -41,7 +41,7 @@ void SiteFileSheet::place()
 std::shared_ptr<const map::MapScene> SiteFileSheet::scene() const
 {
     // The job's line and lots stand behind the file, so that a wrong system or unit is seen at once.
-    auto scene = std::make_shared<map::MapScene>(*mapContent(*m_session, map::kEveryLift));
+    auto scene = mapContent(*m_session, map::kEveryLift);
     scene->points.clear();
     scene->rings.clear();
     const map::MapVertex origin = sceneOrigin(*m_session);

@@ -1,16 +1,10 @@
 #pragma once
 
 #include "gis/site_file.h"
+#include "view/beside_work.h"
 
-#include <QObject>
 #include <QString>
-#include <QTimer>
-
-#include <atomic>
 #include <optional>
-#include <string>
-#include <thread>
-#include <vector>
 
 namespace groundcount::view {
 
@@ -19,15 +13,11 @@ class SiteReading : public QObject {
     Q_OBJECT
 public:
     explicit SiteReading(QObject* parent = nullptr);
-    ~SiteReading() override;  ///< ends the child
-
-    /// Command and arguments that read a file and print it (gis::readSiteFile); by default this program with "read-site".
-    static void setReader(std::vector<std::string> command);
 
     /// Ends what is being read and reads this one; an empty path reads nothing.
     void start(const QString& path);
     QString path() const { return m_path; }
-    bool isRunning() const { return m_work.joinable(); }
+    bool isRunning() const { return m_work.isRunning(); }
     const std::optional<gis::SiteFile>& file() const { return m_file; }
     /// The sentence that refuses the file, "" while there is none.
     QString trouble() const { return m_trouble; }
@@ -36,15 +26,12 @@ signals:
     void ended();
 
 private:
-    void look();
-    void stop();
+    void take();
 
     QString m_path, m_trouble;
     std::optional<gis::SiteFile> m_file;
-    std::thread m_work;
-    std::atomic<bool> m_stop = false, m_isOver = false;
-    std::optional<Result<gis::SiteFile>> m_outcome;  ///< written by the thread before m_isOver
-    QTimer m_watch;
+    std::optional<Result<gis::SiteFile>> m_outcome;  ///< written by the work before it ends
+    BesideWork m_work;  ///< last: ends before what it writes to
 };
 
 }  // namespace groundcount::view

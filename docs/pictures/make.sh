@@ -12,6 +12,9 @@ mkdir -m 700 "$work/run"
 
 "$build/app/command/groundbook" play "$work/day.fieldbook" "$top/demo/scenario.json" --key "$work/key" >/dev/null
 
+python3 "$top/demo/make_terrain.py" "$work/terrain.tif"
+"$build/app/command/groundbook" background "$work/terrain.tif" --into "$work/day.fieldbook" >/dev/null
+
 picture() { # NAME SIZE ARGUMENTS...
     "$build/app/groundcount" --book "$work/day.fieldbook" --at 2026-06-09T14:12:00-05:00 --size "$2" "${@:3}" --screenshot "$here/$1-$2.png"
     [[ -s $here/$1-$2.png ]]

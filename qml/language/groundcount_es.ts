@@ -16,6 +16,45 @@
     </message>
 </context>
 <context>
+    <name>BackgroundPage</name>
+    <message>
+        <source>A GeoTIFF, MBTiles or GeoPackage of tiles lies under the map, faded so that marks stay readable. It is read apart from this program, laid into the job&apos;s coordinate system and kept beside the book on this device; nothing of it is sealed.</source>
+        <translation>Un GeoTIFF, MBTiles o GeoPackage de teselas queda bajo el mapa, atenuado para que las marcas se lean. Se lee aparte de este programa, se lleva al sistema de coordenadas de la obra y se guarda junto al libro en este dispositivo; nada de él se sella.</translation>
+    </message>
+    <message>
+        <source>A photograph shows the ground of its day, and a metre or more beside where it is. Distances to walls and pipes are taped.</source>
+        <translation>Una fotografía muestra el terreno de su día, y a un metro o más de donde está. Las distancias a muros y tuberías se miden con cinta.</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Elegir otro archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Elegir un archivo</translation>
+    </message>
+    <message>
+        <source>Or its place on this device</source>
+        <translation>O su lugar en este dispositivo</translation>
+    </message>
+    <message>
+        <source>Reading the file</source>
+        <translation>Se lee el archivo</translation>
+    </message>
+    <message>
+        <source>Read this file</source>
+        <translation>Leer este archivo</translation>
+    </message>
+    <message>
+        <source>Background of the map</source>
+        <translation>Fondo del mapa</translation>
+    </message>
+    <message>
+        <source>Take it away from this device</source>
+        <translation>Quitarlo de este dispositivo</translation>
+    </message>
+</context>
+<context>
     <name>BottomBar</name>
     <message>
         <source>Places</source>
@@ -486,6 +525,10 @@
         <source>Site file: lots, lines, walls, pipes of the plans</source>
         <translation>Archivo de obra: lotes, ejes, muros y tuberías de los planos</translation>
     </message>
+    <message>
+        <source>Background of the map</source>
+        <translation>Fondo del mapa</translation>
+    </message>
 </context>
 <context>
     <name>KitSheet</name>
@@ -699,6 +742,10 @@
     <message>
         <source>Site file: lots, lines, walls, pipes of the plans</source>
         <translation>Archivo de obra: lotes, ejes, muros y tuberías de los planos</translation>
+    </message>
+    <message>
+        <source>Background of the map</source>
+        <translation>Fondo del mapa</translation>
     </message>
 </context>
 <context>
@@ -2509,6 +2556,65 @@
     <message>
         <source>Lot %1, lift %2</source>
         <translation>Lote %1, capa %2</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::BackgroundSheet</name>
+    <message>
+        <source>A background needs a book whose job has a coordinate system.</source>
+        <translation>Un fondo necesita un libro cuya obra tenga un sistema de coordenadas.</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>%1 lies under the map: %2 x %3 pixels of %4.</source>
+        <translation>%1 está bajo el mapa: %2 x %3 píxeles de %4.</translation>
+    </message>
+    <message>
+        <source>The file is finer than a background can be; cut out the site for more.</source>
+        <translation>El archivo es más fino de lo que un fondo puede ser; recorte la obra para tener más detalle.</translation>
+    </message>
+    <message>
+        <source>The background at %1 cannot be taken away.</source>
+        <translation>No se puede quitar el fondo en %1.</translation>
+    </message>
+    <message>
+        <source>Background of the map</source>
+        <translation>Fondo del mapa</translation>
+    </message>
+    <message>
+        <source>Extent</source>
+        <translation>Extensión</translation>
+    </message>
+    <message>
+        <source>north %1 to %2, east %3 to %4</source>
+        <translation>norte %1 a %2, este %3 a %4</translation>
+    </message>
+    <message>
+        <source>On this device</source>
+        <translation>En este dispositivo</translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+    <message>
+        <source>A background belongs to this device and is never sealed.</source>
+        <translation>Un fondo es de este dispositivo y nunca se sella.</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Visible</translation>
+    </message>
+    <message>
+        <source>Hidden</source>
+        <translation>Oculto</translation>
     </message>
 </context>
 <context>

@@ -53,6 +53,12 @@ FocusScope {
                 text: qsTr("Site file: lots, lines, walls, pipes of the plans")
                 onClicked: Desk.kit = "site-file"
             }
+            LinkRow {
+                objectName: "backgroundLink"
+                width: parent.width
+                text: qsTr("Background of the map")
+                onClicked: Desk.kit = "background"
+            }
             KitSection {
                 objectName: "kitGauges"
                 title: qsTr("Gauges")

@@ -18,6 +18,7 @@ FocusScope {
     MapView {
         id: page
         session: Session
+        theme: Theme.name
         coverageShown: Desk.coverageShown
     }
     Flickable {

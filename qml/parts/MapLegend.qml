@@ -11,7 +11,7 @@ Rectangle {
 
     objectName: "mapLegend"
     color: Theme.paper
-    implicitHeight: grid.implicitHeight + siteLink.height + Theme.gap4 + Theme.gap3
+    implicitHeight: grid.implicitHeight + siteLink.height + backgroundLink.height + Theme.gap4 + Theme.gap3
     height: implicitHeight
 
     Rule {
@@ -64,6 +64,15 @@ Rectangle {
         anchors.top: grid.bottom
         text: qsTr("Site file: lots, lines, walls, pipes of the plans")
         onClicked: Desk.kit = "site-file"
+    }
+    LinkRow {
+        id: backgroundLink
+        objectName: "legendBackground"
+        x: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        anchors.top: siteLink.bottom
+        text: qsTr("Background of the map")
+        onClicked: Desk.kit = "background"
     }
     Pressable {
         objectName: "legendClose"

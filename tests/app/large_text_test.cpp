@@ -1,7 +1,7 @@
 // Every page with the text at 150 %, in both languages: no text is elided, cut, painted over another or out of the window, and nothing stays English in Spanish.
 #include "app/site_sample.h"
 #include "qml/gallery_walk.h"
-#include "view/site_reading.h"
+#include "view/beside_work.h"
 #include "view/ui_start.h"
 
 #include <QQmlApplicationEngine>
@@ -135,7 +135,7 @@ private slots:
         QStandardPaths::setTestModeEnabled(true);
         const auto played = m_bench.play(QStringLiteral("day.fieldbook"));
         QVERIFY2(played.code == 0, played.err.constData());
-        groundcount::view::SiteReading::setReader({Bench::program().toStdString(), "read-site"});
+        groundcount::view::setForeignReader(Bench::program().toStdString());
         site_sample::plans(m_bench);
         site_sample::walls(m_bench);
         QDir::setCurrent(QFileInfo(m_bench.path(QStringLiteral("day.fieldbook"))).path());
@@ -149,7 +149,7 @@ private slots:
         QTest::addColumn<QString>("language");
         QTest::addColumn<QSize>("size");
         const QStringList pages{"day", "map", "lots", "kit", "lot:N-4", "screen", "new", "record:24", "test:24/1", "test:24/2", "test:24/3", "test:24/4", "test:24/5", "test:24/6",
-                                "test:26/6", "lot:N-4/review", "lot:N-4/figures", "lot:N-4/draw", "lot:N-4/profile", "lot:N-4/tests", "coverage", "hand-over", "server", "paper:day", "kit:counts", "kit:stability", "kit:custody", "kit:gauge", "kit:material", "kit:person", "kit:rules", "kit:offset", "kit:site-file", "site-file:plans.geojson", "site-file:walls.dxf"};
+                                "test:26/6", "lot:N-4/review", "lot:N-4/figures", "lot:N-4/draw", "lot:N-4/profile", "lot:N-4/tests", "coverage", "hand-over", "server", "paper:day", "kit:counts", "kit:stability", "kit:custody", "kit:gauge", "kit:material", "kit:person", "kit:rules", "kit:offset", "kit:site-file", "kit:background", "site-file:plans.geojson", "site-file:walls.dxf"};
         for (const QString& page : pages)
             for (const char* language : {"en", "es"})
                 for (const QSize size : {QSize(360, 640), QSize(1280, 800)})

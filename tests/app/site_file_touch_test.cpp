@@ -5,7 +5,7 @@
 #include "book/store.h"
 #include "map/map_item.h"
 #include "view/map_content.h"
-#include "view/site_reading.h"
+#include "view/beside_work.h"
 
 #include <QStandardPaths>
 #include <QtMath>
@@ -69,7 +69,7 @@ private slots:
     void initTestCase()
     {
         QStandardPaths::setTestModeEnabled(true);
-        view::SiteReading::setReader({Bench::program().toStdString(), "read-site"});
+        view::setForeignReader(Bench::program().toStdString());
         const auto played = m_bench.play(QStringLiteral("day.fieldbook"));
         QVERIFY2(played.code == 0, played.err.constData());
     }

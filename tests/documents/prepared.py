@@ -43,6 +43,8 @@ def files(folder, root):
     ogr("GPKG", "lots.gpkg", "area.geojson")
     ogr("ESRI Shapefile", "wall.shp", "wall.geojson", "-t_srs", "EPSG:6411")
     ogr("DXF", "grading.dxf", "wall.shp")
+    subprocess.run(["gdal_create", "-q", "-of", "GTiff", "-ot", "Byte", "-bands", "3", "-outsize", "40", "30", "-burn", "90", "-a_srs", "EPSG:6411",
+                    "-a_ullr", "1204000", "482000", "1204080", "481940", folder / "ground.tif"], check=True, capture_output=True)
 
 
 # Documents that go on with a book made in docs/command-line.md: here it is the demo day.

@@ -45,6 +45,7 @@ SETTLED = [
     ("core/gis/datum_shift.cpp", "proj.h", "shifts between realizations of PROJ, which OGR does not pass on"),
     ("app/view/map_*.h", "map/map_scene.h", "plain values: what the map shows; docs/decisions/0005"),
     ("app/view/site_file_sheet.h", "map/map_scene.h", "plain values: a site file over the job before it is sealed; docs/decisions/0005"),
+    ("app/view/map_background.cpp", "map/background_paint.h", "the picture under the map; docs/decisions/0005"),
     ("app/view/*.cpp", "position/position_source.h", "fixes for the pages; docs/decisions/0005"),
     ("app/view/place_step.h", "position/averager.h", "the mean of fixes; docs/decisions/0005"),
     ("app/position/position_source.cpp", "QTcpSocket", "a receiver on the local network"),
