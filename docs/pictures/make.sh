@@ -40,7 +40,7 @@ for size in 360x640 412x915 1280x800; do
         picture "lot-$sheet" "$size" --open "lot:N-3/$sheet"
     done
 done
-for sheet in counts custody gauge material rules offset; do
+for sheet in counts custody gauge material rules offset background; do
     case $sheet in material) named=:P-12 ;; gauge | custody | counts) named=":Gauge 07" ;; *) named= ;; esac
     picture "kit-$sheet" 412x915 --open "kit:$sheet$named"
 done
