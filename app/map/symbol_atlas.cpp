@@ -11,15 +11,16 @@ namespace {
 constexpr double kCell = 48; // logical px; the largest member is the bracket square of 40
 constexpr double kClusterRadius = 18;
 constexpr double kFigurePx = 15;
+constexpr int kColumns = 6;
 const QString kGlyphs = QStringLiteral("0123456789kM.");
 
 }  // namespace
 
-SymbolAtlas::SymbolAtlas(const MapLook& look, Ground ground, double symbolPx, double ratio) : m_ratio(ratio)
+SymbolAtlas::SymbolAtlas(const MapLook& look, Ground ground, double symbolPx, double ratio) 
+    : m_image(QSize(static_cast<int>(std::ceil(kCell * kColumns * ratio)), static_cast<int>(std::ceil(kCell * 3 * ratio))),
+              QImage::Format_ARGB32_Premultiplied),
+      m_ratio(ratio)
 {
-    constexpr int kColumns = 6;
-    m_image = QImage(QSize(static_cast<int>(std::ceil(kCell * kColumns * ratio)), static_cast<int>(std::ceil(kCell * 3 * ratio))),
-                     QImage::Format_ARGB32_Premultiplied);
     m_image.fill(Qt::transparent);
     QPainter painter(&m_image);
     painter.setRenderHint(QPainter::Antialiasing);

@@ -62,6 +62,7 @@ std::vector<const Record*> LiveRecords::all(std::string_view kind) const
     for (auto& [device, own] : perDevice)
         std::stable_sort(own.begin(), own.end(), [](const Place& a, const Place& b) { return a.root->seq < b.root->seq; });
     std::vector<const Record*> ordered;
+    ordered.reserve(places.size());
     for (const Place& p : places)
         ordered.push_back(perDevice[p.root->device][next[p.root->device]++].record);
     return ordered;

@@ -231,6 +231,7 @@ std::vector<CoverageSite> speakingTests(std::span<const book::TestRow> tests, co
     std::stable_sort(chosen.begin(), chosen.end(),
                      [](const auto* a, const auto* b) { return std::tie(a->verdictAt, a->id) < std::tie(b->verdictAt, b->id); });
     std::vector<CoverageSite> sites;
+    sites.reserve(chosen.size());
     for (const auto* test : chosen)
         sites.push_back({test->number, {test->north, test->east}, test->state == book::TestState::Pass ? SiteAnswer::Pass : SiteAnswer::Fail});
     return sites;

@@ -17,6 +17,8 @@ struct Stage {
     QQuickWindow window;
     MapItem* map = nullptr;
 
+    Stage(const Stage&) = delete;
+    Stage& operator=(const Stage&) = delete;
     explicit Stage(QSize size)
     {
         window.setColor(Qt::magenta); // whatever shows through is not the map

@@ -197,7 +197,7 @@ Result<void> acceptableAsTestPlace(int quality)
 
 std::string_view fixWord(int quality)
 {
-    constexpr std::array<std::string_view, 9> kWords = {"no fix", "single", "differential", "precise positioning", "RTK fixed",
+    static constexpr std::array<std::string_view, 9> kWords = {"no fix", "single", "differential", "precise positioning", "RTK fixed",
                                                         "RTK float", "estimated", "typed by hand", "simulated"};
     return quality >= 0 && quality <= 8 ? kWords[static_cast<std::size_t>(quality)] : "unknown";
 }

@@ -22,7 +22,7 @@ public:
     const ShapeCurve& shape() const { return m_shape; }
 
 private:
-    MeasuredCurve(Peak peak, ShapeCurve shape) : m_peak(peak), m_shape(std::move(shape)) {}
+    MeasuredCurve(const Peak& peak, ShapeCurve shape) : m_peak(peak), m_shape(std::move(shape)) {}
     Peak m_peak;
     ShapeCurve m_shape;
 };
