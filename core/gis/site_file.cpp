@@ -66,6 +66,7 @@ private:
     static std::vector<PlanPoint> run(const OGRSimpleCurve& curve)
     {
         std::vector<PlanPoint> points;
+        points.reserve(static_cast<std::size_t>(curve.getNumPoints()));
         for (int i = 0; i < curve.getNumPoints(); ++i)
             points.push_back({curve.getY(i), curve.getX(i)});
         return points;
@@ -213,28 +214,34 @@ Result<SiteFile> siteFileFrom(const std::string& text)
     file.unit = body.textOr("unit", "");
     if (error)
         return tl::unexpected(*error);
+    // The child may be in the hands of the file: whatever it says is looked at before it is used.
+    static const nlohmann::json kNone = nlohmann::json::array();
+    const auto listOf = [](const nlohmann::json& object, const char* key) -> const nlohmann::json& {
+        const auto found = object.find(key);
+        return found != object.end() && found->is_array() ? *found : kNone;
+    };
     for (const auto& [key, into] : {std::pair{"alignments", &file.alignments}, {"notes", &file.notes}})
-        for (const auto& one : json.value(key, nlohmann::json::array()))
+        for (const auto& one : listOf(json, key))
             if (one.is_string())
                 into->push_back(one.get<std::string>());
     for (method::JsonObject& one : body.list("features")) {
         SiteFeature feature;
         feature.layer = one.textOr("layer", "");
         feature.name = one.textOr("name", "");
-        feature.form = static_cast<SiteForm>(std::clamp(static_cast<int>(one.numberOr("form", 0)), 0, 2));
+        feature.form = static_cast<SiteForm>(static_cast<int>(std::clamp(one.numberOr("form", 0), 0.0, 2.0)));
         file.features.push_back(std::move(feature));
     }
-    const auto& features = json.at("features");
+    if (error)
+        return tl::unexpected(*error);
+    const auto& features = listOf(json, "features");
     for (std::size_t i = 0; i < file.features.size(); ++i)
-        for (const auto& flat : features[i].at("rings")) {
+        for (const auto& flat : listOf(features[i], "rings")) {
             std::vector<PlanPoint> ring;
-            for (std::size_t k = 0; k + 1 < flat.size(); k += 2)
+            for (std::size_t k = 0; flat.is_array() && k + 1 < flat.size(); k += 2)
                 if (flat[k].is_number() && flat[k + 1].is_number())
                     ring.push_back({flat[k].get<double>(), flat[k + 1].get<double>()});
             file.features[i].rings.push_back(std::move(ring));
         }
-    if (error)
-        return tl::unexpected(*error);
     return file;
 }
 
