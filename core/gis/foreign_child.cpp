@@ -101,6 +101,7 @@ Result<ChildAnswer> runChild(const std::vector<std::string>& command, const Site
     ::posix_spawn_file_actions_adddup2(&actions, outWrite.get(), 1);
     ::posix_spawn_file_actions_adddup2(&actions, errWrite.get(), 2);
     std::vector<char*> arguments;
+    arguments.reserve(command.size() + 1);
     for (const auto& word : command)
         arguments.push_back(const_cast<char*>(word.c_str()));
     arguments.push_back(nullptr);

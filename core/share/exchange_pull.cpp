@@ -36,6 +36,7 @@ Result<void> pullOn(book::Store& store, Job& job, book::BundleReport& report, co
         if (rows->rows() == 0)
             return {};
         std::vector<std::string> texts;
+        texts.reserve(static_cast<std::size_t>(rows->rows()));
         for (int row = 0; row < rows->rows(); ++row)
             texts.push_back(rows->bytes(row, 1));
         const auto part = book::takeTexts(store, texts, job.id);

@@ -35,6 +35,7 @@ public:
         if (!absent)
             return tl::unexpected(absent.error());
         std::vector<std::string> missing;
+        missing.reserve(static_cast<std::size_t>(absent->rows()));
         for (int row = 0; row < absent->rows(); ++row)
             missing.push_back(std::move(m_texts.at(static_cast<std::size_t>(absent->whole(row, 0) - 1))));
         if (!missing.empty())

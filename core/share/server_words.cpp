@@ -5,7 +5,8 @@ namespace groundcount::share {
 std::string firstLine(const char* words)
 {
     std::string line = words ? words : "";
-    line = line.substr(0, line.find('\n'));
+    if (const auto end = line.find('\n'); end != std::string::npos)
+        line.resize(end);
     while (!line.empty() && (line.back() == '.' || line.back() == ' '))
         line.pop_back();
     return line.empty() ? "no reason given" : line;

@@ -10,6 +10,7 @@ import tempfile
 from pathlib import Path
 
 sys.dont_write_bytecode = True
+import layer_columns
 import prepared
 import prose
 from server import Server
@@ -20,7 +21,7 @@ MISSING = [one for one in ("ogr2ogr", "ninja", "cmake") if not shutil.which(one)
 if MISSING:
     print(f"Skipped: {', '.join(MISSING)} missing; Debian packages gdal-bin, ninja-build, cmake.")
     sys.exit(77)
-FIRST = re.compile(r"(groundbook|groundcount|cmake|ninja|ctest|cpack|cd|apt|apt-get|python3|[A-Z_]+=\S+|(demo|tests|qml|docs|build[-\w]*)/\S+) ?")
+FIRST = re.compile(r"(groundbook|groundcount|qt-cmake|cmake|ninja|ctest|cpack|cd|apt|apt-get|python3|[A-Z_]+=\S+|(demo|tests|qml|docs|build[-\w]*)/\S+) ?")
 
 
 def documents():
@@ -109,6 +110,11 @@ def run(document, server, problems, name=None):
             done += 1
             if answer.returncode:
                 problems.append(f"{where}\n    ran as: {line}\n    exit {answer.returncode}: {(answer.stderr or answer.stdout).strip()[-1500:]}")
+        if name == "docs/geopackage-layers.md":
+            shell("groundbook export north.fieldbook layers.gpkg", folder, server)
+            held, wrong = layer_columns.check(document, folder / "layers.gpkg")
+            print(f"{name}: {held} columns of the file held against the page")
+            problems += wrong
         return done
     finally:
         shutil.rmtree(top, ignore_errors=True)
