@@ -1,6 +1,11 @@
 #include "position/position_source.h"
 
 #include <QGeoPositionInfoSource>
+#ifdef GROUNDCOUNT_SERIAL
+#include <QSerialPort>
+#else
+class QSerialPort {};  // never made where a device has no serial lines
+#endif
 #include <QTcpSocket>
 
 #include <cmath>
@@ -26,7 +31,7 @@ PositionSource::PositionSource(QObject* parent) : QObject(parent)
     });
     m_reconnectTimer.setSingleShot(true);
     m_reconnectTimer.setInterval(kReconnectMs);
-    connect(&m_reconnectTimer, &QTimer::timeout, this, &PositionSource::connectTcp);
+    connect(&m_reconnectTimer, &QTimer::timeout, this, &PositionSource::reconnect);
 }
 
 PositionSource::~PositionSource()
@@ -44,6 +49,7 @@ void PositionSource::close()
     if (m_socket)
         m_socket->disconnect(this);
     m_socket.reset();
+    closeSerial();
     m_replay.reset();
     m_receiver.reset();
     m_nmea.reset();
@@ -109,6 +115,68 @@ void PositionSource::connectTcp()
     m_socket->abort();
     m_socket->connectToHost(m_host, m_port, QIODevice::ReadOnly);
 }
+
+void PositionSource::reconnect()
+{
+    if (m_socket)
+        connectTcp();
+    else if (!connectSerial())
+        m_reconnectTimer.start();
+}
+
+#ifdef GROUNDCOUNT_SERIAL
+Result<void> PositionSource::openSerial(const QString& line, int bitsPerSecond)
+{
+    close();
+    if (line.isEmpty() || bitsPerSecond < 1200 || bitsPerSecond > 921600)
+        return refused("A receiver on a serial line needs the line's name and a speed from 1200 to 921600 bits a second; given are \"" + line.toStdString()
+                       + "\" and " + std::to_string(bitsPerSecond) + ".");
+    openSentences();
+    m_serial = std::make_unique<QSerialPort>(line);
+    m_serial->setBaudRate(bitsPerSecond);
+    connect(m_serial.get(), &QSerialPort::readyRead, this, [this] { m_feed.push(m_serial->readAll()); });
+    connect(m_serial.get(), &QSerialPort::errorOccurred, this, [this](QSerialPort::SerialPortError error) {
+        // what fails while the line is being opened is told by connectSerial
+        if (error == QSerialPort::NoError || !m_serial->isOpen())
+            return;
+        m_serial->close();
+        drop(tr("The receiver at %1 was unplugged.").arg(m_serial->portName()));
+        m_reconnectTimer.start();
+    });
+    const auto opened = connectSerial();
+    if (!opened)
+        close();
+    return opened;
+}
+
+Result<void> PositionSource::connectSerial()
+{
+    if (m_serial && (m_serial->isOpen() || m_serial->open(QIODevice::ReadOnly)))
+        return {};
+    return unavailable("The serial line " + (m_serial ? m_serial->portName() : QString()).toStdString() + " cannot be opened: "
+                       + (m_serial ? m_serial->errorString() : QString()).toStdString() + ".");
+}
+
+void PositionSource::closeSerial()
+{
+    if (m_serial)
+        m_serial->disconnect(this);
+    m_serial.reset();
+}
+#else
+Result<void> PositionSource::openSerial(const QString&, int)
+{
+    close();
+    return unavailable("This device has no serial lines.");
+}
+
+Result<void> PositionSource::connectSerial()
+{
+    return unavailable("This device has no serial lines.");
+}
+
+void PositionSource::closeSerial() {}
+#endif
 
 Result<void> PositionSource::openDevice(QIODevice* device)
 {

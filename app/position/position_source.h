@@ -15,6 +15,7 @@
 #include <memory>
 
 class QGeoPositionInfoSource;
+class QSerialPort;  // absent where a device has no serial lines
 class QTcpSocket;
 
 namespace groundcount::position {
@@ -39,7 +40,11 @@ public:
     /// A receiver or its bridge that sends sentences over TCP; reconnects by itself every two seconds.
     /// @error Refused: empty host, port 0
     Result<void> openTcp(const QString& host, quint16 port);
-    /// Any other line (serial, Bluetooth) that somebody has opened; not owned.
+    /// A receiver on a serial line, 8 data bits, no parity, 1 stop bit; tried again every two seconds when it is unplugged.
+    /// @param line path or name of the port; @param bitsPerSecond 1200 to 921600
+    /// @error Refused: empty line, speed outside the range; Unavailable: the line cannot be opened, or this device has none
+    Result<void> openSerial(const QString& line, int bitsPerSecond);
+    /// Any other line (Bluetooth) that somebody has opened; not owned.
     /// @error Refused: not open for reading
     Result<void> openDevice(QIODevice* device);
     /// The device's own receiver, after asking for permission. Quality 1, word "phone"; sigmas from its stated accuracy, taken as a radius of 68 %
@@ -66,6 +71,9 @@ signals:
 private:
     void openSentences();
     void connectTcp();
+    Result<void> connectSerial();
+    void reconnect();
+    void closeSerial();
     void take(Fix fix);
     void takeReceiver(const QGeoPositionInfo& info);
     void setState(State state);
@@ -75,6 +83,7 @@ private:
     std::unique_ptr<NmeaSource> m_nmea;
     std::unique_ptr<ReplayFeed> m_replay;
     std::unique_ptr<QTcpSocket> m_socket;
+    std::unique_ptr<QSerialPort> m_serial;
     std::unique_ptr<QGeoPositionInfoSource> m_receiver;
     QPointer<QIODevice> m_device;
     LocationPermission m_permission;

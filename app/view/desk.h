@@ -2,6 +2,7 @@
 
 #include "view/exchange_view.h"
 #include "view/obstacle_sheet.h"
+#include "view/receiver.h"
 #include "view/screen_settings.h"
 #include "view/session.h"
 #include "view/test_sheet.h"
@@ -31,6 +32,7 @@ class Desk : public QObject {
     Q_PROPERTY(groundcount::view::ObstacleSheet* obstacle READ obstacle CONSTANT)
     Q_PROPERTY(groundcount::view::ScreenSettings* screen READ screen CONSTANT)
     Q_PROPERTY(groundcount::view::ExchangeView* exchange READ exchange CONSTANT)
+    Q_PROPERTY(groundcount::view::Receiver* receiver READ receiver CONSTANT)
     Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY paperChanged)
     Q_PROPERTY(bool screenOpen READ isScreenOpen WRITE setScreenOpen NOTIFY screenOpenChanged)
 
@@ -58,6 +60,7 @@ public:
     ObstacleSheet* obstacle() { return &m_obstacle; }
     ScreenSettings* screen() { return &m_screen; }
     ExchangeView* exchange() { return &m_exchange; }
+    Receiver* receiver() { return &m_receiver; }
     /// The sheet to be signed that lies over the place, as PaperSheet names it; empty for none.
     QString paper() const { return m_paper; }
     void setPaper(const QString& sheet);
@@ -98,6 +101,7 @@ private:
     ObstacleSheet m_obstacle;
     ScreenSettings m_screen;
     ExchangeView m_exchange;
+    Receiver m_receiver;
     QString m_place = QStringLiteral("day");
     QString m_lot, m_lotSheet, m_kit, m_paper;
     QString m_placeOfTest;  ///< the place under a test that gave way to a sheet of Kit; empty when none did

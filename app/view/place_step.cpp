@@ -142,8 +142,15 @@ void PlaceStep::aimAtPoint(double north, double east)
 void PlaceStep::listen(bool on)
 {
     disconnect(m_fixes);
-    const auto* source = m_facts.session ? m_facts.session->positionSource() : nullptr;
-    if (!on || !source)
+    disconnect(m_receivers);
+    if (!on || !m_facts.session)
+        return;
+    const auto* source = m_facts.session->positionSource();
+    m_receivers = connect(m_facts.session, &Session::placeChanged, this, [this, source] {
+        if (m_facts.session->positionSource() != source)
+            listen(true);  // another receiver was chosen
+    });
+    if (!source)
         return;
     m_averager.restart();
     m_fixes = connect(source, &position::PositionSource::fixed, this, &PlaceStep::takeFix);

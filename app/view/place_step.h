@@ -30,6 +30,7 @@ class PlaceStep : public groundcount::view::SheetStep { // written out: the type
     Q_PROPERTY(double squaresAcross MEMBER m_squaresAcross NOTIFY changed)
     Q_PROPERTY(bool hasScatterSite MEMBER m_hasScatterSite NOTIFY changed)
     Q_PROPERTY(QPointF scatterSite MEMBER m_scatterSite NOTIFY changed)
+    Q_PROPERTY(bool noReceiver READ hasNoReceiver NOTIFY changed)
     Q_PROPERTY(QString positionTrouble MEMBER m_positionTrouble NOTIFY changed)
     Q_PROPERTY(QString station MEMBER m_station NOTIFY changed)
     Q_PROPERTY(QString offset MEMBER m_offset NOTIFY changed)
@@ -90,6 +91,7 @@ public:
     static QJsonObject textOf(const book::Body& testSite);
 
     /// Begins or ends listening to the receiver.
+    bool hasNoReceiver() const { return m_facts.session && !m_facts.session->positionSource(); }
     void listen(bool on);
 
 protected:
@@ -112,7 +114,7 @@ private:
     book::Body keptPosition(book::Body body) const;
 
     position::Averager m_averager;
-    QMetaObject::Connection m_fixes;
+    QMetaObject::Connection m_fixes, m_receivers;
     RowList m_failures;
 
     // Found from text, fixes and book; everything below is derived again on every change.

@@ -82,10 +82,44 @@ Result<void> Session::open(const QString& bookPath, const QString& keyPath)
 
 Result<void> Session::replay(const QString& nmeaPath)
 {
+    return receive([&](position::PositionSource& source) { return source.openFile(nmeaPath, 1.0); });
+}
+
+Result<void> Session::receive(const std::function<Result<void>(position::PositionSource&)>& opening)
+{
+    stopReceiving();
     m_position = std::make_unique<position::PositionSource>();
     connect(m_position.get(), &position::PositionSource::fixed, this, &Session::takeFix);
     connect(m_position.get(), &position::PositionSource::stateChanged, this, &Session::placeChanged);
-    return m_position->openFile(nmeaPath, 1.0);
+    connect(m_position.get(), &position::PositionSource::trouble, this, [this](const QString& what) {
+        if (placeIsFresh())
+            return;  // a refused sentence among good ones
+        m_receiverTrouble = what;
+        emit placeChanged();
+    });
+    const auto opened = opening(*m_position);
+    if (!opened)
+        stopReceiving();
+    emit placeChanged();
+    return opened;
+}
+
+void Session::stopReceiving()
+{
+    m_position.reset();
+    m_own.reset();
+    m_receiverTrouble.clear();
+    emit placeChanged();
+}
+
+bool Session::placeIsFresh() const
+{
+    return m_position && m_position->state() == position::PositionSource::State::Live;
+}
+
+std::optional<OwnPlace> Session::ownPlace() const
+{
+    return placeIsFresh() ? m_own : std::nullopt;
 }
 
 bool Session::isReadOnly() const
@@ -219,6 +253,9 @@ void Session::takeFix()
 {
     const auto fix = m_position->lastFix();
     m_own.reset();
+    m_receiverTrouble = fix && fix->frozen   ? tr("The receiver repeats the same position: do not rely on it.")
+                        : fix && fix->jumped ? tr("The position jumped farther than anyone moves: wait until it stands still.")
+                                             : QString();
     if (fix && m_crs) {
         const auto grid = m_crs->fromGeographic({fix->latitude, fix->longitude});
         // 2DRMS of the receiver's own sigmas; without them the circle is not drawn smaller than is known.
@@ -246,7 +283,9 @@ double Session::ownAccuracyMetres() const
 QString Session::ownLabel() const
 {
     if (!m_own || std::isnan(m_own->accuracyMetres))
-        return tr("You");
+        return placeIsFresh() || !m_own ? tr("You") : tr("Last seen here");
+    if (!placeIsFresh())
+        return tr("Last seen here");
     return tr("You %1%2 ft").arg(QChar(0x00B1)).arg(figureText(Length::metres(m_own->accuracyMetres).feet(), 0));
 }
 

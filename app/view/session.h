@@ -12,6 +12,7 @@
 #include <QString>
 #include <QTimer>
 #include <QtQml/qqmlregistration.h>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -66,6 +67,8 @@ class Session : public QObject {
     Q_PROPERTY(double ownNorth READ ownNorth NOTIFY placeChanged)
     Q_PROPERTY(double ownAccuracyMetres READ ownAccuracyMetres NOTIFY placeChanged)
     Q_PROPERTY(QString ownLabel READ ownLabel NOTIFY placeChanged)
+    /// What is wrong with the receiver now: lost, repeating itself, jumped; empty while it is well or none is in use.
+    Q_PROPERTY(QString receiverTrouble READ receiverTrouble NOTIFY placeChanged)
 
 public:
     /// No default: a default-constructible singleton would be made anew by QML instead of taken from `create`.
@@ -77,6 +80,9 @@ public:
     Result<void> open(const QString& bookPath, const QString& keyPath);
     /// Replays an NMEA 0183 log as the receiver. @error Unavailable when the file cannot be read
     Result<void> replay(const QString& nmeaPath);
+    /// Opens a receiver by `opening`; the one before is closed. @error that of `opening`: then there is none
+    Result<void> receive(const std::function<Result<void>(position::PositionSource&)>& opening);
+    void stopReceiving();
     /// A fixed clock for demonstrations and screenshots; it stands still.
     void setClock(const QDateTime& at) { m_clock = at; }
 
@@ -105,7 +111,9 @@ public:
     const method::EvaluationRules& rules() const { return m_rules; }
     const std::optional<method::Alignment>& alignment() const { return m_alignment; }
     const gis::Crs* crs() const { return m_crs.get(); }
-    std::optional<OwnPlace> ownPlace() const { return m_own; }
+    /// Where the person is now; empty while the receiver is lost or repeats itself.
+    std::optional<OwnPlace> ownPlace() const;
+    QString receiverTrouble() const { return m_receiverTrouble; }
     position::PositionSource* positionSource() const { return m_position.get(); }
     /// Whether the gauge in use may count today; the sentence says what is missing.
     QString gaugeMissing() const { return m_gaugeMissing; }
@@ -148,12 +156,13 @@ private:
     void refreshGauge();
     void lookForOthers();
     void takeFix();
+    bool placeIsFresh() const;
 
     std::unique_ptr<book::Store> m_store;
     std::unique_ptr<position::PositionSource> m_position;
     QTimer m_lookTimer;
     std::int64_t m_dataVersion = 0;
-    QString m_bookName, m_trouble, m_gaugeMissing;
+    QString m_bookName, m_trouble, m_gaugeMissing, m_receiverTrouble;
     std::optional<QDateTime> m_clock;
     Snapshot m_snapshot;
     book::PersonRow m_person;

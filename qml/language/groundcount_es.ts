@@ -529,6 +529,10 @@
         <source>Background of the map</source>
         <translation>Fondo del mapa</translation>
     </message>
+    <message>
+        <source>Receiver: where positions come from</source>
+        <translation>Receptor: de dónde vienen las posiciones</translation>
+    </message>
 </context>
 <context>
     <name>KitSheet</name>
@@ -1101,6 +1105,10 @@
         <source>%1. Go on all the same, because</source>
         <translation>%1. Seguir de todos modos, porque</translation>
     </message>
+    <message>
+        <source>Choose a receiver</source>
+        <translation>Elegir un receptor</translation>
+    </message>
 </context>
 <context>
     <name>ProfilePage</name>
@@ -1134,6 +1142,25 @@
     <message>
         <source>%1 %2 apart, %3 allowed</source>
         <translation>%1 %2 de diferencia, %3 permitido</translation>
+    </message>
+</context>
+<context>
+    <name>ReceiverPage</name>
+    <message>
+        <source>Receiver</source>
+        <translation>Receptor</translation>
+    </message>
+    <message>
+        <source>The place of a test is the mean of many positions. A surveying receiver sends NMEA 0183 sentences over the local network or a serial line; a phone&apos;s own receiver knows its place to some paces only.</source>
+        <translation>El lugar de un ensayo es la media de muchas posiciones. Un receptor topográfico envía sentencias NMEA 0183 por la red local o por una línea serie; el receptor propio de un teléfono conoce su lugar solo a unos pasos.</translation>
+    </message>
+    <message>
+        <source>Speed, bits a second</source>
+        <translation>Velocidad, bits por segundo</translation>
+    </message>
+    <message>
+        <source>Use this</source>
+        <translation>Usar este</translation>
     </message>
 </context>
 <context>
@@ -5178,6 +5205,65 @@
     </message>
 </context>
 <context>
+    <name>groundcount::view::Receiver</name>
+    <message>
+        <source>Host and port, for example 192.168.4.1:5017</source>
+        <translation>Equipo y puerto, por ejemplo 192.168.4.1:5017</translation>
+    </message>
+    <message>
+        <source>Serial line, for example /dev/ttyUSB0</source>
+        <translation>Línea serie, por ejemplo /dev/ttyUSB0</translation>
+    </message>
+    <message>
+        <source>Receiver: no book is open</source>
+        <translation>Receptor: no hay ningún libro abierto</translation>
+    </message>
+    <message>
+        <source>Receiver: type its host and port</source>
+        <translation>Receptor: escriba su equipo y puerto</translation>
+    </message>
+    <message>
+        <source>Receiver: type its serial line</source>
+        <translation>Receptor: escriba su línea serie</translation>
+    </message>
+    <message>
+        <source>No receiver in use.</source>
+        <translation>Ningún receptor en uso.</translation>
+    </message>
+    <message>
+        <source>Positions come: %1.</source>
+        <translation>Llegan posiciones: %1.</translation>
+    </message>
+    <message>
+        <source>The receiver is lost.</source>
+        <translation>El receptor se ha perdido.</translation>
+    </message>
+    <message>
+        <source>The receiver repeats itself.</source>
+        <translation>El receptor se repite.</translation>
+    </message>
+    <message>
+        <source>Waiting for the first position.</source>
+        <translation>Esperando la primera posición.</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>This device</source>
+        <translation>Este aparato</translation>
+    </message>
+    <message>
+        <source>Network</source>
+        <translation>Red</translation>
+    </message>
+    <message>
+        <source>Serial line</source>
+        <translation>Línea serie</translation>
+    </message>
+</context>
+<context>
     <name>groundcount::view::ReviewView</name>
     <message>
         <source>Lot %1</source>
@@ -5513,6 +5599,18 @@
     <message>
         <source>Standard counts not accepted</source>
         <translation>Conteos estándar no aceptados</translation>
+    </message>
+    <message>
+        <source>The receiver repeats the same position: do not rely on it.</source>
+        <translation>El receptor repite la misma posición: no se fíe de ella.</translation>
+    </message>
+    <message>
+        <source>The position jumped farther than anyone moves: wait until it stands still.</source>
+        <translation>La posición saltó más lejos de lo que nadie se mueve: espere a que se quede quieta.</translation>
+    </message>
+    <message>
+        <source>Last seen here</source>
+        <translation>Visto aquí por última vez</translation>
     </message>
 </context>
 <context>

@@ -48,6 +48,12 @@ FocusScope {
                 onClicked: Desk.screenOpen = true
             }
             LinkRow {
+                objectName: "receiverLink"
+                width: parent.width
+                text: qsTr("Receiver: where positions come from")
+                onClicked: Desk.kit = "receiver"
+            }
+            LinkRow {
                 objectName: "siteFileLink"
                 width: parent.width
                 text: qsTr("Site file: lots, lines, walls, pipes of the plans")

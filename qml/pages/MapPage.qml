@@ -120,6 +120,24 @@ FocusScope {
         anchors.centerIn: ground
         text: qsTr("Nothing to draw yet.")
     }
+    Rectangle {
+        objectName: "mapReceiver"
+        visible: Session.receiverTrouble !== ""
+        anchors.top: ground.top
+        anchors.left: ground.left
+        anchors.right: picker.left
+        anchors.margins: Theme.gap2
+        height: receiverWords.implicitHeight + 2 * Theme.gap2
+        color: Theme.paper
+        radius: Theme.fieldRadius
+        CautionLine {
+            id: receiverWords
+            x: Theme.gap2
+            y: Theme.gap2
+            width: parent.width - 2 * Theme.gap2
+            text: Session.receiverTrouble
+        }
+    }
     LiftPicker {
         id: picker
         anchors.top: ground.top

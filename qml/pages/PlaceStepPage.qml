@@ -63,6 +63,19 @@ Column {
             text: root.step ? root.step.scatterNote : ""
         }
     }
+    CautionLine {
+        objectName: "receiverTrouble"
+        width: parent.width
+        visible: text !== "" && root.step !== null && !root.step.byTape && !root.step.isSealed
+        text: Session.receiverTrouble
+    }
+    LinkRow {
+        objectName: "chooseReceiver"
+        width: parent.width
+        visible: root.step !== null && !root.step.byTape && !root.step.isSealed && root.step.noReceiver
+        text: qsTr("Choose a receiver")
+        onClicked: Desk.kit = "receiver"
+    }
     Body {
         objectName: "positionTrouble"
         width: parent.width

@@ -49,6 +49,7 @@ SETTLED = [
     ("app/view/*.cpp", "position/position_source.h", "fixes for the pages; docs/decisions/0005"),
     ("app/view/place_step.h", "position/averager.h", "the mean of fixes; docs/decisions/0005"),
     ("app/position/position_source.cpp", "QTcpSocket", "a receiver on the local network"),
+    ("app/position/position_source.cpp", "QSerialPort", "a receiver on a serial line"),
     ("app/position/location_permission.cpp", "QPermissions", "Qt Core from 6.5 on, not in the Qt of the reference system"),
     ("app/paper/code_mark.cpp", "qrencode.h", "the QR code of a sheet; docs/decisions/0005"),
     ("app/view/paper_sheet.h", "paper/pages.h", "the pages that are shown and saved; docs/decisions/0005"),
