@@ -16,7 +16,7 @@ const QString kGlyphs = QStringLiteral("0123456789kM.");
 
 }  // namespace
 
-SymbolAtlas::SymbolAtlas(const MapLook& look, Ground ground, double symbolPx, double ratio) 
+SymbolAtlas::SymbolAtlas(const MapLook& look, Ground ground, double symbolPx, double ratio)
     : m_image(QSize(static_cast<int>(std::ceil(kCell * kColumns * ratio)), static_cast<int>(std::ceil(kCell * 3 * ratio))),
               QImage::Format_ARGB32_Premultiplied),
       m_ratio(ratio)

@@ -1,6 +1,7 @@
 #include "view/exchange_view.h"
 
 #include "book/store.h"
+#include "share/address.h"
 #include "share/exchange.h"
 
 #include <QLocale>

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "method/error.h"
-#include "share/exchange.h"
+#include "share/patience.h"
 
 #include <cstdint>
 #include <functional>

@@ -3,8 +3,8 @@
 #include "book/bundle.h"
 #include "book/store.h"
 #include "method/error.h"
+#include "share/patience.h"
 
-#include <functional>
 #include <string>
 
 /// Push and pull of sealed records and contents between a book and a shared server. Either may stop anywhere and be
@@ -17,13 +17,6 @@ struct Pushed {
     std::size_t known = 0;  ///< were there already
     bool stopped = false;   ///< keepOn or patience said no
 };
-
-/// Whether to go on waiting for a silent server, asked at least every 50 ms; empty: always.
-using Patience = std::function<bool()>;
-
-/// An address that may be kept in a book's drafts: it can be read, names a verified server, and holds no password.
-/// @error Refused, with what is wrong
-Result<void> checkKeptAddress(const std::string& address);
 
 /// Sends every record and content of the book that the server lacks, in transactions of at most 500 texts or 8 MiB.
 /// @param address libpq's connection string or URI; one beyond this machine needs sslmode=verify-full

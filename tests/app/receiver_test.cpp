@@ -44,6 +44,14 @@ QByteArray epoch(int second, int quality, double sigma)
     return epoch(second, quality, sigma, second);
 }
 
+/// Points a receiver at a server on this machine.
+void useNetwork(Receiver& receiver, const QTcpServer& server)
+{
+    receiver.pickKind(Receiver::Network);
+    receiver.setWhere(QString("127.0.0.1:%1").arg(server.serverPort()));
+    receiver.use();
+}
+
 /// The far end of a serial line: what is written here comes out of `name()`.
 class FarEnd {
 public:
@@ -152,9 +160,7 @@ void ReceiverTest::aNetworkReceiverHangsUp()
     QTcpServer server;
     QVERIFY(server.listen(QHostAddress::LocalHost));
     Receiver receiver(&book.session());
-    receiver.pickKind(Receiver::Network);
-    receiver.setWhere(QString("127.0.0.1:%1").arg(server.serverPort()));
-    receiver.use();
+    useNetwork(receiver, server);
     QTRY_VERIFY(server.hasPendingConnections());
     {
         const std::unique_ptr<QTcpSocket> there(server.nextPendingConnection());
@@ -187,9 +193,7 @@ void ReceiverTest::aChoiceIsOpenedAgainWithTheBook()
     QVERIFY(server.listen(QHostAddress::LocalHost));
     {
         Receiver receiver(&book.session());
-        receiver.pickKind(Receiver::Network);
-        receiver.setWhere(QString("127.0.0.1:%1").arg(server.serverPort()));
-        receiver.use();
+        useNetwork(receiver, server);
     }
     book.session().stopReceiving();
     QVERIFY(!book.session().positionSource());

@@ -1,0 +1,10 @@
+#pragma once
+
+#include <functional>
+
+namespace groundcount::share {
+
+/// Whether to go on waiting for a silent server, asked at least every 50 ms; empty: always.
+using Patience = std::function<bool()>;
+
+}  // namespace groundcount::share
