@@ -47,8 +47,10 @@ void BesideWork::start(std::function<void(const std::atomic<bool>&)> work)
 
 void BesideWork::look()
 {
-    if (!m_isOver)
+    if (!m_isOver) {
+        emit going();
         return;
+    }
     m_watch.stop();
     m_thread.join();
     emit ended();

@@ -21,9 +21,14 @@ public:
     void start(std::function<void(const std::atomic<bool>& stop)> work);
     /// Ends the work and tells nobody.
     void stop();
+    /// Asks the work to end and goes on; `ended` tells when it did.
+    void askToStop() { m_stop = true; }
+    bool isStopping() const { return m_stop; }
     bool isRunning() const { return m_thread.joinable(); }
 
 signals:
+    /// Some times a second while the work goes on; on the GUI thread.
+    void going();
     /// The work came to its own end; on the GUI thread.
     void ended();
 

@@ -9,7 +9,6 @@
 namespace groundcount::view {
 namespace {
 
-constexpr int kLookMs = 100;
 constexpr int kEveryMs = 10 * 60 * 1000;
 constexpr const char* kSubject = "device";
 constexpr const char* kAddress = "server";
@@ -24,19 +23,12 @@ QString counted(std::size_t count)
 
 ExchangeView::ExchangeView(Session* session, QObject* parent) : QObject(parent), m_session(session)
 {
-    m_watch.setInterval(kLookMs);
-    connect(&m_watch, &QTimer::timeout, this, &ExchangeView::look);
+    connect(&m_work, &BesideWork::going, this, &ExchangeView::changed);
+    connect(&m_work, &BesideWork::ended, this, &ExchangeView::tell);
     m_clock.setInterval(kEveryMs);
     connect(&m_clock, &QTimer::timeout, this, &ExchangeView::exchange);
     connect(session, &Session::recordsChanged, this, &ExchangeView::readDrafts);
     readDrafts();
-}
-
-ExchangeView::~ExchangeView()
-{
-    m_stop = true;
-    if (m_work.joinable())
-        m_work.join();
 }
 
 /// The address and the interval belong to the book on this device; read when a book is opened.
@@ -112,7 +104,7 @@ QString ExchangeView::missing() const
 
 QString ExchangeView::progress() const
 {
-    if (m_stop)
+    if (m_work.isStopping())
         return tr("Stopping");
     switch (m_stage.load()) {
     case 1: return tr("Sending: %1 looked at").arg(counted(m_count));
@@ -121,7 +113,7 @@ QString ExchangeView::progress() const
     }
 }
 
-ExchangeView::Outcome ExchangeView::work(const std::string& book, const std::string& address)
+ExchangeView::Outcome ExchangeView::work(const std::string& book, const std::string& address, const std::atomic<bool>& stop)
 {
     Outcome outcome;
     auto store = book::Store::open(book, book::OpenMode::ReadWrite);
@@ -129,14 +121,14 @@ ExchangeView::Outcome ExchangeView::work(const std::string& book, const std::str
         outcome.trouble = store.error().what;
         return outcome;
     }
-    const auto counting = [this](int stage) {
-        return [this, stage](std::size_t count) {
+    const auto counting = [&](int stage) {
+        return [this, stage, &stop](std::size_t count) {
             m_stage = stage;
             m_count = count;
-            return !m_stop;
+            return !stop;
         };
     };
-    const auto patience = [this] { return !m_stop; };
+    const auto patience = [&stop] { return !stop; };
     const auto pushed = share::push(*store, address, counting(1), patience);
     if (pushed)
         outcome.sent = pushed->sent;
@@ -161,56 +153,39 @@ void ExchangeView::exchange()
 {
     if (isRunning() || !missing().isEmpty())
         return;
-    m_stop = false;
-    m_ended = false;
     m_stage = 0;
     m_count = 0;
     m_done.clear();
     m_trouble.clear();
     // A store of its own: the pages go on with theirs.
-    m_work = std::thread([this, book = m_session->store().path(), address = m_address.toStdString()] {
-        Outcome outcome = work(book, address);
-        const std::lock_guard lock(m_guard);
-        m_outcome = std::move(outcome);
-        m_ended = true;
+    m_work.start([this, book = m_session->store().path(), address = m_address.toStdString()](const std::atomic<bool>& stop) {
+        m_outcome = work(book, address, stop);
     });
-    m_watch.start();
     emit changed();
 }
 
 void ExchangeView::stop()
 {
-    m_stop = true;
+    m_work.askToStop();
     emit changed();
 }
 
-void ExchangeView::look()
+void ExchangeView::tell()
 {
-    if (!m_ended) {
-        emit changed();
-        return;
-    }
-    m_watch.stop();
-    m_work.join();
-    const std::lock_guard lock(m_guard);
-    tell(m_outcome);
-    if (m_outcome.taken > 0)
-        m_session->readAgain();
-    emit changed();
-}
-
-void ExchangeView::tell(const Outcome& outcome)
-{
+    const Outcome& outcome = m_outcome;
     std::vector<Row> rows;
     for (const std::string& sentence : outcome.refused)
         rows.push_back(Row::ofWords(QString::fromStdString(sentence), {}, {}));
     m_refused.setRows(std::move(rows));
     m_trouble = QString::fromStdString(outcome.trouble);
-    if (!outcome.trouble.empty() && outcome.sent == 0)
-        return;
-    const QString at = m_session->localTime(m_session->now().toUTC().toString(Qt::ISODateWithMs).toStdString(), m_session->offsetMinutes());
-    const QString figures = tr("%1 sent, %2 records and %3 photos or notes taken").arg(counted(outcome.sent), counted(outcome.taken), counted(outcome.contents));
-    m_done = outcome.stopped ? tr("Stopped at %1: %2. The next exchange goes on from there.").arg(at, figures) : tr("%1: %2.").arg(at, figures);
+    if (outcome.trouble.empty() || outcome.sent > 0) {
+        const QString at = m_session->localTime(m_session->now().toUTC().toString(Qt::ISODateWithMs).toStdString(), m_session->offsetMinutes());
+        const QString figures = tr("%1 sent, %2 records and %3 photos or notes taken").arg(counted(outcome.sent), counted(outcome.taken), counted(outcome.contents));
+        m_done = outcome.stopped ? tr("Stopped at %1: %2. The next exchange goes on from there.").arg(at, figures) : tr("%1: %2.").arg(at, figures);
+    }
+    if (outcome.taken > 0)
+        m_session->readAgain();
+    emit changed();
 }
 
 }  // namespace groundcount::view

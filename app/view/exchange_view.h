@@ -1,13 +1,12 @@
 #pragma once
 
+#include "view/beside_work.h"
 #include "view/row_list.h"
 #include "view/session.h"
 
 #include <QObject>
 #include <QTimer>
 #include <atomic>
-#include <mutex>
-#include <thread>
 
 namespace groundcount::view {
 
@@ -30,7 +29,6 @@ class ExchangeView : public QObject {
 
 public:
     explicit ExchangeView(Session* session, QObject* parent = nullptr);
-    ~ExchangeView() override;  ///< stops; what went through stays
 
     /// libpq's connection string or URI, kept as a draft of this device; never handed over.
     QString address() const { return m_address; }
@@ -41,7 +39,7 @@ public:
     QString jobId() const { return m_jobId; }
     /// Why nothing can be exchanged, "" when it can.
     QString missing() const;
-    bool isRunning() const { return m_work.joinable(); }
+    bool isRunning() const { return m_work.isRunning(); }
     QString progress() const;
     QString done() const { return m_done; }
     QString trouble() const { return m_trouble; }
@@ -64,21 +62,18 @@ private:
     };
     void readDrafts();
     void saveDraft(const char* step, const QString& text);
-    Outcome work(const std::string& book, const std::string& address);
-    void look();
-    void tell(const Outcome& outcome);
+    Outcome work(const std::string& book, const std::string& address, const std::atomic<bool>& stop);
+    void tell();
 
     Session* m_session;
     QString m_book, m_jobId, m_address, m_done, m_trouble;
     int m_every = 0;
     RowList m_refused;
-    std::thread m_work;
-    std::atomic<bool> m_stop = false, m_ended = false;
     std::atomic<int> m_stage = 0;  ///< 0 reaching, 1 sending, 2 taking
     std::atomic<std::size_t> m_count = 0;
-    std::mutex m_guard;  ///< of the outcome
-    Outcome m_outcome;
-    QTimer m_watch, m_clock;
+    Outcome m_outcome;  ///< of the work, when it ended
+    QTimer m_clock;
+    BesideWork m_work;  ///< the last member: it ends before what it writes to
 };
 
 }  // namespace groundcount::view
