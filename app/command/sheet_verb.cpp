@@ -42,13 +42,14 @@ Result<paper::Document> documentOf(const paper::Source& source, const SheetOptio
     }
     const bool isGauge = options.kind == "counts" || options.kind == "custody";
     const auto id = options.kind == "test"  ? idOf<book::TestRow>(query.tests({}), "test", options.what, &book::TestRow::number)
-                    : options.kind == "lot" ? idOf<book::LotRow>(query.lots(), "lot", options.what, &book::LotRow::name)
+                    : options.kind == "lot" || options.kind == "review" ? idOf<book::LotRow>(query.lots(), "lot", options.what, &book::LotRow::name)
                     : isGauge               ? idOf<book::GaugeRow>(query.gauges(), "gauge", options.what, &book::GaugeRow::name)
                                             : idOf<book::ProctorRow>(query.proctors(), "reference test", options.what, &book::ProctorRow::name);
     if (!id)
         return tl::unexpected(id.error());
     return options.kind == "test"      ? paper::testSheet(source, *id)
            : options.kind == "lot"     ? paper::lotSheet(source, *id)
+           : options.kind == "review"  ? paper::reviewSheet(source, *id)
            : options.kind == "counts"  ? paper::standardCountLog(source, *id)
            : options.kind == "custody" ? paper::custodyLog(source, *id)
                                        : paper::proctorSheet(source, *id);
@@ -107,7 +108,7 @@ void addSheet(CLI::App& app, int& status)
     auto* verb = app.add_subcommand("sheet", "Write a sheet to be signed as a PDF, or look up the code of a printed one");
     auto options = std::make_shared<SheetOptions>();
     verb->add_option("BOOK", options->book, "Field book")->required();
-    verb->add_option("KIND", options->kind, "test, day, lot, counts, custody, reference or code")->required()->check(CLI::IsMember({"test", "day", "lot", "counts", "custody", "reference", "code"}));
+    verb->add_option("KIND", options->kind, "test, day, lot, review, counts, custody, reference or code")->required()->check(CLI::IsMember({"test", "day", "lot", "review", "counts", "custody", "reference", "code"}));
     verb->add_option("WHAT", options->what, "Number of the test, day as 2026-06-09, name of the lot, gauge or reference test, or the code")->required();
     verb->add_option("--to", options->to, "PDF to write")->type_name("FILE");
     verb->add_option("--paper", options->format, "letter or a4")->check(CLI::IsMember({"letter", "a4"}));

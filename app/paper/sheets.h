@@ -41,4 +41,8 @@ Result<Document> proctorSheet(const Source& source, const std::string& proctor);
 /// A lot: requirement, lifts, tests with their retests, what is owed, and where they stand. @error Refused when there is no such lot
 Result<Document> lotSheet(const Source& source, const std::string& lot);
 
+/// What was said of a lot and its lifts: where each part stands, open failures, every review and what came since.
+/// @error Refused when there is no such lot
+Result<Document> reviewSheet(const Source& source, const std::string& lot);
+
 }  // namespace groundcount::paper

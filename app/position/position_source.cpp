@@ -205,8 +205,8 @@ Result<void> PositionSource::openReceiver()
         else if (error != QGeoPositionInfoSource::NoError)
             drop(tr("This device's receiver gives no position."));
     });
-    m_permission.ask(this, [this](LocationPermission::Answer answer) {
-        if (answer == LocationPermission::Answer::Denied)
+    m_permission.ask(device::Permission::What::Position, this, [this](device::Permission::Answer answer) {
+        if (answer == device::Permission::Answer::Denied)
             emit trouble(tr("The app may not use this device's position. Allow it in the device's settings."));
         else if (m_receiver)
             m_receiver->startUpdates();

@@ -1,8 +1,8 @@
 #pragma once
 
+#include "device/permission.h"
 #include "position/fix.h"
 #include "position/fix_watch.h"
-#include "position/location_permission.h"
 #include "position/nmea_source.h"
 #include "position/replay_feed.h"
 
@@ -86,7 +86,7 @@ private:
     std::unique_ptr<QSerialPort> m_serial;
     std::unique_ptr<QGeoPositionInfoSource> m_receiver;
     QPointer<QIODevice> m_device;
-    LocationPermission m_permission;
+    device::Permission m_permission;
     FixWatch m_watch;
     QTimer m_lostTimer;
     QTimer m_reconnectTimer;

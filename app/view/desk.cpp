@@ -159,6 +159,16 @@ Result<void> Desk::openNamed(const QString& what)
             m_sheet.pickStep(index);
         return {};
     }
+    if (what.startsWith(QStringLiteral("paper:lot:")) || what.startsWith(QStringLiteral("paper:review:"))) {
+        const auto& lots = m_session->snapshot().lots;
+        const auto lot = std::find_if(lots.begin(), lots.end(), [&](const auto& l) { return QString::fromStdString(l.name) == name.section(':', 1); });
+        if (lot == lots.end())
+            return refused("The book has no lot " + name.section(':', 1).toStdString() + ".");
+        setPlace(QStringLiteral("lots"));
+        setLot(QString::fromStdString(lot->id));
+        setPaper(name.section(':', 0, 0) + ':' + m_lot);
+        return {};
+    }
     if (what.startsWith(QStringLiteral("paper:"))) {
         const auto& tests = m_session->snapshot().tests;
         const auto test = std::find_if(tests.begin(), tests.end(), [&](const auto& t) { return QString::fromStdString(t.number) == name; });
@@ -191,7 +201,7 @@ Result<void> Desk::openNamed(const QString& what)
         setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
         return {};
     }
-    return refused("--open must be new, screen, coverage, hand-over, server, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, site-file:PATH, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, coverage, hand-over, server, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, paper:lot:NAME, paper:review:NAME, site-file:PATH, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
 }
 
 void Desk::setPaper(const QString& sheet)

@@ -7,6 +7,7 @@
 #include "view/test_rows.h"
 
 #include <algorithm>
+#include <set>
 
 namespace groundcount::view {
 namespace {
@@ -144,6 +145,23 @@ void LotsView::refreshLot(const book::LotRow& lot)
     m_lifts.setLines(std::move(lines));
     m_failures.setRows(std::move(failures));
     m_tests.setRows(std::move(tests));
+    showGauges(lot);
+}
+
+void LotsView::showGauges(const book::LotRow& lot)
+{
+    std::set<std::pair<std::string, std::string>> gauges;  // by name
+    for (const auto& test : m_session->snapshot().tests)
+        if (test.lot == lot.id && !test.gauge.empty())
+            gauges.emplace(test.gaugeName, test.gauge);
+    std::vector<Row> rows;
+    for (const auto& [name, id] : gauges) {
+        Row row = Row::ofWords(tr("Custody of %1").arg(QString::fromStdString(name)), {}, {});
+        row.id = QString::fromStdString(id);
+        row.chevron = true;
+        rows.push_back(std::move(row));
+    }
+    m_gauges.setRows(std::move(rows));
 }
 
 QString requirementText(const book::LotRow& lot)

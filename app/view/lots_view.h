@@ -28,6 +28,8 @@ class LotsView : public QObject {
     Q_PROPERTY(groundcount::view::LiftLines* lifts READ lifts CONSTANT)
     Q_PROPERTY(groundcount::view::RowList* failures READ failures CONSTANT)
     Q_PROPERTY(groundcount::view::RowList* tests READ tests CONSTANT)
+    /// The gauges that tested in the chosen lot.
+    Q_PROPERTY(groundcount::view::RowList* gauges READ gauges CONSTANT)
 
 public:
     explicit LotsView(QObject* parent = nullptr);
@@ -46,6 +48,7 @@ public:
     LiftLines* lifts() { return &m_lifts; }
     RowList* failures() { return &m_failures; }
     RowList* tests() { return &m_tests; }
+    RowList* gauges() { return &m_gauges; }
 
 signals:
     void sessionChanged();
@@ -54,6 +57,7 @@ signals:
 private:
     void refresh();
     void refreshLot(const book::LotRow& lot);
+    void showGauges(const book::LotRow& lot);
     void showStanding(const book::ReviewedLot& lot);
 
     Session* m_session = nullptr;
@@ -61,7 +65,7 @@ private:
     QString m_standingWord, m_standingReason;
     QString m_summary, m_chosen, m_lotTitle, m_lotContext, m_requirement;
     QStringList m_columns;
-    RowList m_lots, m_failures, m_tests;
+    RowList m_lots, m_failures, m_tests, m_gauges;
     LiftLines m_lifts;
 };
 

@@ -10,6 +10,8 @@
 
 #include <QCoreApplication>
 
+#include <unordered_map>
+
 namespace groundcount::view {
 namespace {
 
@@ -25,7 +27,7 @@ map::MapRun runOf(const std::vector<method::PlanPoint>& ring, map::MapVertex ori
     return run;
 }
 
-void addCells(const gis::Coverage& coverage, int lift, map::MapVertex origin, map::MapScene& scene)
+void addCells(const gis::Coverage& coverage, int lift, map::MapVertex origin, CoverageShown& shown)
 {
     for (const auto& cell : coverage.cells)
         for (const auto& area : cell.areas) {
@@ -35,7 +37,7 @@ void addCells(const gis::Coverage& coverage, int lift, map::MapVertex origin, ma
             for (const auto& hole : area.holes)
                 shape.rings.push_back(runOf(hole, origin));
             shape.lift = lift;
-            scene.areas.push_back(std::move(shape));
+            shown.areas.push_back(std::move(shape));
         }
 }
 
@@ -49,17 +51,17 @@ QString percent(gis::Surface part, gis::Surface whole)
     return figureText(100 * part.squareMetres() / whole.squareMetres(), 0);
 }
 
-Row rowOf(const gis::Coverage& c, const book::LotRow& lot, const Session& session)
+Row rowOf(const gis::Coverage& c, const book::LotRow& lot, const CoverageAsk& ask)
 {
     Row row;
     row.id = QString::fromStdString(lot.id);
     row.mark = c.failed.squareMetres() > 0 ? Mark::Fail : c.untested.squareMetres() > 0.005 * c.ground.squareMetres() ? Mark::Owed : Mark::Pass;
     row.title = CoverageWords::tr("Lot %1: %2 % passed, %3 % failed").arg(QString::fromStdString(lot.name), percent(c.passed, c.ground), percent(c.failed, c.ground));
     QString where;
-    if (session.alignment())
-        if (const auto foot = session.alignment()->locate(c.patch.centre.northFt, c.patch.centre.eastFt))
+    if (ask.line)
+        if (const auto foot = ask.line->locate(c.patch.centre.northFt, c.patch.centre.eastFt))
             where = CoverageWords::tr(" round %1").arg(stationOffsetText(foot->station.feet, foot->offsetRightFt));
-    row.second = CoverageWords::tr("largest untested patch %1%2").arg(lengthText(c.patch.radius, session.job()), where);
+    row.second = CoverageWords::tr("largest untested patch %1%2").arg(lengthText(c.patch.radius, ask.job), where);
     row.figure = percent(c.untested, c.ground);
     row.unit = QStringLiteral("%");
     row.word = CoverageWords::tr("untested");
@@ -68,30 +70,56 @@ Row rowOf(const gis::Coverage& c, const book::LotRow& lot, const Session& sessio
 
 }  // namespace
 
-std::vector<Row> addCoverage(Session& session, int liftNumber, map::MapVertex origin, map::MapScene& scene)
+CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin)
 {
-    std::vector<Row> rows;
     const Snapshot& all = session.snapshot();
-    const auto lines = book::StateQuery(session.store()).alignments();
+    CoverageAsk ask{all.job, book::StateQuery(session.store()).alignments(), session.alignment(), origin, liftNumber, {}};
+    std::unordered_map<std::string, std::size_t> partOf;
     for (const auto& lot : all.lots)
-        for (const auto* lift : liftsOf(all, lot)) {
-            if (lift->number != liftNumber)
-                continue;
-            const auto coverage = lines ? gis::liftCoverage(lot, *lift, all.job, *lines, all.tests) : Result<gis::Coverage>(tl::unexpected(lines.error()));
-            if (!coverage) {
-                rows.push_back(Row::ofWords(CoverageWords::tr("Lot %1").arg(QString::fromStdString(lot.name)), QString::fromStdString(coverage.error().what), {}));
-                continue;
+        for (const auto* lift : liftsOf(all, lot))
+            if (lift->number == liftNumber) {
+                partOf.emplace(lift->id, ask.parts.size());
+                ask.parts.push_back({lot, *lift, {}});
             }
-            addCells(*coverage, liftNumber, origin, scene);
-            if (coverage->cells.empty())
-                if (const auto ground = gis::lotGround(lot, all.job, *lines))
-                    scene.areas.push_back({map::AreaStyle::Untested, {runOf(ground->ring, origin)}, {}, liftNumber});
-            if (coverage->patch.radius.metres() > 0)
-                scene.rings.push_back({{coverage->patch.centre.eastFt - origin.east, coverage->patch.centre.northFt - origin.north}, coverage->patch.radius.metres(),
-                                       CoverageWords::tr("untested %1").arg(lengthText(coverage->patch.radius, all.job)), false});
-            rows.push_back(rowOf(*coverage, lot, session));
+    for (const auto& test : all.tests) {
+        const auto part = test.liftNumber == liftNumber ? partOf.find(test.lift) : partOf.end();
+        if (part == partOf.end())
+            continue;
+        book::TestRow slim;  // a programme's rows are many and long
+        slim.id = test.id;
+        slim.number = test.number;
+        slim.lift = test.lift;
+        slim.state = test.state;
+        slim.retestOf = test.retestOf;
+        slim.verdictAt = test.verdictAt;
+        slim.north = test.north;
+        slim.east = test.east;
+        ask.parts[part->second].tests.push_back(std::move(slim));
+    }
+    return ask;
+}
+
+CoverageShown workOut(const CoverageAsk& ask, const std::atomic<bool>& stop)
+{
+    CoverageShown shown;
+    for (const auto& [lot, lift, tests] : ask.parts) {
+        if (stop)
+            return {};
+        const auto coverage = ask.lines ? gis::liftCoverage(lot, lift, ask.job, *ask.lines, tests) : Result<gis::Coverage>(tl::unexpected(ask.lines.error()));
+        if (!coverage) {
+            shown.rows.push_back(Row::ofWords(CoverageWords::tr("Lot %1").arg(QString::fromStdString(lot.name)), QString::fromStdString(coverage.error().what), {}));
+            continue;
         }
-    return rows;
+        addCells(*coverage, ask.liftNumber, ask.origin, shown);
+        if (coverage->cells.empty())
+            if (const auto ground = gis::lotGround(lot, ask.job, *ask.lines))
+                shown.areas.push_back({map::AreaStyle::Untested, {runOf(ground->ring, ask.origin)}, {}, ask.liftNumber});
+        if (coverage->patch.radius.metres() > 0)
+            shown.rings.push_back({{coverage->patch.centre.eastFt - ask.origin.east, coverage->patch.centre.northFt - ask.origin.north}, coverage->patch.radius.metres(),
+                                   CoverageWords::tr("untested %1").arg(lengthText(coverage->patch.radius, ask.job)), false});
+        shown.rows.push_back(rowOf(*coverage, lot, ask));
+    }
+    return shown;
 }
 
 }  // namespace groundcount::view

@@ -4,14 +4,38 @@
 #include "view/row_list.h"
 #include "view/session.h"
 
+#include <atomic>
+#include <optional>
 #include <vector>
 
 namespace groundcount::view {
 
-/// Adds to a scene what ground the tests of a lift stand for: the cell of each test, failing ones hatched, lots without a test
-/// stippled, and the largest untested patch as a ring.
-/// @param origin of the scene, job's grid
-/// @return a row for each lot with that lift: passed, failed, untested and the patch, or why there are no figures
-std::vector<Row> addCoverage(Session& session, int liftNumber, map::MapVertex origin, map::MapScene& scene);
+/// What the ground of a lift's tests is worked out of, taken from the pages' rows so that another thread can do it.
+struct CoverageAsk {
+    struct Part {
+        book::LotRow lot;
+        book::LiftRow lift;
+        std::vector<book::TestRow> tests;  ///< of the lift; only what speaks for ground is filled in
+    };
+    book::JobRow job;
+    Result<std::vector<book::AlignmentRow>> lines;
+    std::optional<method::Alignment> line;  ///< the job's, for stations
+    map::MapVertex origin;                  ///< of the scene, job's grid
+    int liftNumber = 0;
+    std::vector<Part> parts;
+};
+
+struct CoverageShown {
+    std::vector<map::MapArea> areas;
+    std::vector<map::MapRing> rings;
+    std::vector<Row> rows;  ///< for each lot with that lift: passed, failed, untested and the patch, or why there are no figures
+};
+
+/// One walk over the tests. On the GUI thread.
+CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin);
+
+/// What ground the tests of a lift stand for: the cell of each test, failing ones hatched, lots without a test stippled, and the
+/// largest untested patch as a ring. On any thread; ends early, with nothing, when `stop` is set.
+CoverageShown workOut(const CoverageAsk& ask, const std::atomic<bool>& stop);
 
 }  // namespace groundcount::view

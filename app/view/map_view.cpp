@@ -3,14 +3,17 @@
 #include "view/figure_text.h"
 #include "view/lot_state.h"
 #include "view/map_content.h"
-#include "view/map_coverage.h"
 #include "view/test_rows.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace groundcount::view {
 
-MapView::MapView(QObject* parent) : QObject(parent) {}
+MapView::MapView(QObject* parent) : QObject(parent)
+{
+    connect(&m_beside, &BesideWork::ended, this, &MapView::takeCoverage);
+}
 
 void MapView::setSession(Session* session)
 {
@@ -51,14 +54,33 @@ void MapView::setLift(int lift)
     m_origin = sceneOrigin(*m_session);
     auto scene = mapContent(*m_session, lift);
     m_background.layUnder(*scene, *m_session, m_origin, m_theme);
-    m_coverage.setRows({});
-    if (m_coverageShown)
-        m_coverage.setRows(addCoverage(*m_session, lift, m_origin, *scene));
     m_hasContent = !scene->points.empty() || !scene->lines.empty();
     m_source.setScene(scene);
+    startCoverage();
     refreshWords();
     emit changed();
     emit chosenChanged();
+}
+
+void MapView::startCoverage()
+{
+    // What was begun for another lift or an earlier state of the book is dropped.
+    m_beside.stop();
+    m_coverage.setRows({});
+    if (!m_coverageShown)
+        return;
+    m_shown = std::make_shared<CoverageShown>();
+    m_beside.start([ask = askCoverage(*m_session, m_lift, m_origin), shown = m_shown](const std::atomic<bool>& stop) { *shown = workOut(ask, stop); });
+}
+
+void MapView::takeCoverage()
+{
+    auto scene = std::make_shared<map::MapScene>(*m_source.scene());
+    std::move(m_shown->areas.begin(), m_shown->areas.end(), std::back_inserter(scene->areas));
+    std::move(m_shown->rings.begin(), m_shown->rings.end(), std::back_inserter(scene->rings));
+    m_coverage.setRows(std::move(m_shown->rows));
+    m_source.setScene(std::move(scene));
+    emit changed();
 }
 
 void MapView::refreshWords()

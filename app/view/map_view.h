@@ -1,11 +1,15 @@
 #pragma once
 
 #include "map/map_scene.h"
+#include "view/beside_work.h"
 #include "view/map_background.h"
+#include "view/map_coverage.h"
 #include "view/row_list.h"
 #include "view/session.h"
 
 #include <QObject>
+
+#include <memory>
 
 namespace groundcount::view {
 
@@ -41,6 +45,8 @@ class MapView : public QObject {
     /// Whether the ground that each test stands for is drawn, with its figures.
     Q_PROPERTY(bool coverageShown READ isCoverageShown WRITE showCoverage NOTIFY changed)
     Q_PROPERTY(groundcount::view::RowList* coverage READ coverage CONSTANT)
+    /// The coverage is being worked out beside the pages; the map goes on.
+    Q_PROPERTY(bool reading READ isReading NOTIFY changed)
     Q_PROPERTY(QStringList chosenFacts MEMBER m_chosenFacts NOTIFY chosenChanged)
     Q_PROPERTY(QStringList chosenFactLabels MEMBER m_chosenFactLabels NOTIFY chosenChanged)
 
@@ -83,6 +89,7 @@ public:
     QString theme() const { return m_theme; }
     void setTheme(const QString& theme);
     RowList* coverage() { return &m_coverage; }
+    bool isReading() const { return m_beside.isRunning(); }
 
 signals:
     void sessionChanged();
@@ -95,6 +102,8 @@ private:
     void refreshWords();
     void showFacts(const book::TestRow& test);
     void setLift(int lift);
+    void startCoverage();
+    void takeCoverage();
     int startLift() const;
 
     Session* m_session = nullptr;
@@ -110,6 +119,8 @@ private:
     int m_lift = map::kEveryLift;
     std::vector<int> m_lifts;  ///< lift numbers in the book, ascending
     RowList m_tests, m_coverage;
+    std::shared_ptr<CoverageShown> m_shown;
+    BesideWork m_beside;  ///< last: its thread ends first
 };
 
 }  // namespace groundcount::view

@@ -4,7 +4,16 @@
 #include "paper/sheets.h"
 #include "method/core_version.h"
 
+#include <QDateTime>
+#include <QDir>
+#include <QStandardPaths>
+
 namespace groundcount::view {
+namespace {
+
+constexpr qint64 kDaySeconds = 24 * 3600;
+
+}  // namespace
 
 void PaperSheet::setSession(Session* session)
 {
@@ -44,6 +53,8 @@ Result<paper::Document> PaperSheet::document() const
         return paper::testSheet(source, id);
     if (kind == QStringLiteral("lot"))
         return paper::lotSheet(source, id);
+    if (kind == QStringLiteral("review"))
+        return paper::reviewSheet(source, id);
     if (kind == QStringLiteral("counts"))
         return paper::standardCountLog(source, id);
     if (kind == QStringLiteral("custody"))
@@ -101,6 +112,29 @@ bool PaperSheet::save(const QUrl& file)
         m_saved = tr("Saved: %1").arg(path);
     emit changed();
     return written.has_value();
+}
+
+QUrl PaperSheet::forViewer()
+{
+    m_saved.clear();
+    QDir folder(QStandardPaths::writableLocation(QStandardPaths::CacheLocation) + QStringLiteral("/sheets"));
+    if (!m_pages)
+        return {};
+    folder.mkpath(QStringLiteral("."));
+    for (const auto& old : folder.entryInfoList({QStringLiteral("*.pdf")}, QDir::Files))
+        if (old.lastModified().secsTo(QDateTime::currentDateTime()) > kDaySeconds)
+            QFile::remove(old.filePath());
+    const QString path = folder.filePath(fileName());
+    const auto written = paper::writePdf(m_document, m_format, path);
+    m_trouble = written ? QString() : QString::fromStdString(written.error().what);
+    emit changed();
+    return written ? QUrl::fromLocalFile(path) : QUrl();
+}
+
+void PaperSheet::viewerAnswered(bool opened)
+{
+    m_trouble = opened ? QString() : tr("No program of this device shows a PDF. Save it and print it elsewhere.");
+    emit changed();
 }
 
 }  // namespace groundcount::view

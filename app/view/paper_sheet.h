@@ -31,7 +31,7 @@ public:
 
     Session* session() const { return m_session; }
     void setSession(Session* session);
-    /// "day" today's tests, "day:2026-06-09", "test:ID", "lot:ID", "counts:GAUGE ID", "custody:GAUGE ID" or "reference:ID".
+    /// "day" today's tests, "day:2026-06-09", "test:ID", "lot:ID", "review:LOT ID", "counts:GAUGE ID", "custody:GAUGE ID" or "reference:ID".
     QString what() const { return m_what; }
     void setWhat(const QString& what);
 
@@ -46,6 +46,11 @@ public:
     QString fileName() const;
     /// Writes the PDF; `saved` or `trouble` says what became of it.
     Q_INVOKABLE bool save(const QUrl& file);
+    /// Writes the PDF into a folder of this program for the system's own viewer, which prints it; sheets of more than a day ago are
+    /// taken out of it. @return the file, empty when it could not be written
+    Q_INVOKABLE QUrl forViewer();
+    /// What became of opening it: nothing is said when a viewer took it.
+    Q_INVOKABLE void viewerAnswered(bool opened);
 
     const paper::Pages* pages() const { return m_pages.get(); }
 

@@ -43,6 +43,11 @@ QString whoAndWhen(const book::HistoryLine& line)
 
 }  // namespace
 
+SheetRecord::SheetRecord(SheetFacts& facts, QObject* parent) : QObject(parent), m_facts(facts), m_camera([&facts] { return facts.session; })
+{
+    connect(&m_camera, &PhotoTake::taken, this, &SheetRecord::addPhoto);
+}
+
 void SheetRecord::refresh()
 {
     m_trouble.clear();

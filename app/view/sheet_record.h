@@ -1,6 +1,7 @@
 #pragma once
 
 #include "book/audit.h"
+#include "view/photo_take.h"
 #include "view/row_list.h"
 #include "view/sheet_facts.h"
 
@@ -24,6 +25,7 @@ class SheetRecord : public QObject {
     QML_UNCREATABLE("belongs to a TestSheet")
     Q_PROPERTY(groundcount::view::RowList* history READ history CONSTANT)
     Q_PROPERTY(groundcount::view::RowList* conflict READ conflict CONSTANT)
+    Q_PROPERTY(groundcount::view::PhotoTake* camera READ camera CONSTANT)
     Q_PROPERTY(QString conflictText MEMBER m_conflictText NOTIFY changed)
     Q_PROPERTY(QStringList photos MEMBER m_photos NOTIFY changed)
     Q_PROPERTY(QStringList photoNames MEMBER m_photoNames NOTIFY changed)
@@ -31,10 +33,11 @@ class SheetRecord : public QObject {
     Q_PROPERTY(QString trouble MEMBER m_trouble NOTIFY changed)
 
 public:
-    SheetRecord(SheetFacts& facts, QObject* parent) : QObject(parent), m_facts(facts) {}
+    SheetRecord(SheetFacts& facts, QObject* parent);
 
     RowList* history() { return &m_history; }
     RowList* conflict() { return &m_conflict; }
+    PhotoTake* camera() { return &m_camera; }
 
     /// Reads the test's records again.
     void refresh();
@@ -58,6 +61,7 @@ private:
     bool fail(const QString& sentence);
 
     SheetFacts& m_facts;
+    PhotoTake m_camera;
     RowList m_history, m_conflict;
     std::vector<std::string> m_rivals;  ///< hashes of the live records in conflict
     std::map<std::string, QString> m_thumbnails;  ///< by blob, made once

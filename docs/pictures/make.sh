@@ -32,6 +32,7 @@ for size in 360x640 412x915 1280x800; do
     picture record "$size" --open record:26
     picture screen "$size" --open screen
     picture paper "$size" --open paper:day
+    picture paper-review "$size" --open paper:review:N-4
     picture verdict-pass "$size" --open test:24
     picture verdict-fail "$size" --open test:26
 done

@@ -78,6 +78,33 @@
     </message>
 </context>
 <context>
+    <name>CameraPage</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>What you keep is sealed with the test</source>
+        <translation>Lo que conserve se sella con el ensayo</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Take the photo</source>
+        <translation>Tomar la foto</translation>
+    </message>
+    <message>
+        <source>The picture is being kept</source>
+        <translation>Se está guardando la imagen</translation>
+    </message>
+    <message>
+        <source>The camera is starting</source>
+        <translation>La cámara está arrancando</translation>
+    </message>
+</context>
+<context>
     <name>ClearStepPage</name>
     <message>
         <source>Add a hazard</source>
@@ -633,6 +660,18 @@
         <source>Shared server</source>
         <translation>Servidor común</translation>
     </message>
+    <message>
+        <source>Sheets to sign</source>
+        <translation>Hojas para firmar</translation>
+    </message>
+    <message>
+        <source>Summary of this lot</source>
+        <translation>Resumen de este lote</translation>
+    </message>
+    <message>
+        <source>Review of this lot</source>
+        <translation>Revisión de este lote</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
@@ -665,6 +704,10 @@
     <message>
         <source>Between tests nothing is known; the specification decides how many are enough.</source>
         <translation>Entre ensayos no se sabe nada; la especificación decide cuántos bastan.</translation>
+    </message>
+    <message>
+        <source>Working out the coverage</source>
+        <translation>Se está calculando la cobertura</translation>
     </message>
 </context>
 <context>
@@ -1007,6 +1050,10 @@
         <source>Save as PDF</source>
         <translation>Guardar como PDF</translation>
     </message>
+    <message>
+        <source>Open to print</source>
+        <translation>Abrir para imprimir</translation>
+    </message>
 </context>
 <context>
     <name>PersonPage</name>
@@ -1192,6 +1239,10 @@
     <message>
         <source>Sheet of this test, to sign</source>
         <translation>Hoja de este ensayo, para firmar</translation>
+    </message>
+    <message>
+        <source>Take a photo</source>
+        <translation>Tomar una foto</translation>
     </message>
 </context>
 <context>
@@ -2528,6 +2579,130 @@
     <message>
         <source>Compaction in order, %1, %2</source>
         <translation>Compactación en orden, %1, %2</translation>
+    </message>
+    <message>
+        <source>nothing tested</source>
+        <translation>nada ensayado</translation>
+    </message>
+    <message>
+        <source>under way</source>
+        <translation>en curso</translation>
+    </message>
+    <message>
+        <source>failure open</source>
+        <translation>falla abierta</translation>
+    </message>
+    <message>
+        <source>ready for review</source>
+        <translation>listo para revisar</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptado</translation>
+    </message>
+    <message>
+        <source>accepted with exception</source>
+        <translation>aceptado con excepción</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>changed since accepted</source>
+        <translation>cambiado desde la aceptación</translation>
+    </message>
+    <message>
+        <source>a person not in this book</source>
+        <translation>una persona que no está en este libro</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Situación</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Hechos</translation>
+    </message>
+    <message>
+        <source>Not finished</source>
+        <translation>Sin terminar</translation>
+    </message>
+    <message>
+        <source>Open failures</source>
+        <translation>Fallas abiertas</translation>
+    </message>
+    <message>
+        <source>Amended apart</source>
+        <translation>Enmendados por separado</translation>
+    </message>
+    <message>
+        <source>Whole lot</source>
+        <translation>Lote entero</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Ensayo</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Capa</translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation>Distancia al eje</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>No failure is open.</source>
+        <translation>No hay fallas abiertas.</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Word</source>
+        <translation>Palabra</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>No review is sealed.</source>
+        <translation>No hay ninguna revisión sellada.</translation>
+    </message>
+    <message>
+        <source>Test %1</source>
+        <translation>Ensayo %1</translation>
+    </message>
+    <message>
+        <source>Nothing came since.</source>
+        <translation>No llegó nada desde entonces.</translation>
+    </message>
+    <message>
+        <source>Review of lot %1</source>
+        <translation>Revisión del lote %1</translation>
+    </message>
+    <message>
+        <source>Reviews</source>
+        <translation>Revisiones</translation>
+    </message>
+    <message>
+        <source>Since the review</source>
+        <translation>Desde la revisión</translation>
+    </message>
+    <message>
+        <source>A review speaks of what the reviewer&apos;s book held when it was sealed. It decides about the lot; it changes no test.</source>
+        <translation>Una revisión habla de lo que tenía el libro del revisor cuando se selló. Decide sobre el lote; no cambia ningún ensayo.</translation>
     </message>
 </context>
 <context>
@@ -4263,6 +4438,10 @@
         <source>No requirement</source>
         <translation>Sin requisito</translation>
     </message>
+    <message>
+        <source>Custody of %1</source>
+        <translation>Custodia de %1</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::MapView</name>
@@ -4924,6 +5103,10 @@
         <source>Saved: %1</source>
         <translation>Guardado: %1</translation>
     </message>
+    <message>
+        <source>No program of this device shows a PDF. Save it and print it elsewhere.</source>
+        <translation>Ningún programa de este dispositivo muestra un PDF. Guárdelo e imprímalo en otro lugar.</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::PersonSheet</name>
@@ -4993,6 +5176,29 @@
     <message>
         <source>%1 is no JPEG or PNG picture that can be shown.</source>
         <translation>%1 no es una imagen JPEG o PNG que se pueda mostrar.</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::PhotoTake</name>
+    <message>
+        <source>The camera gave no picture in %1 s. Attach a photo from a file.</source>
+        <translation>La cámara no dio ninguna imagen en %1 s. Adjunte una foto desde un archivo.</translation>
+    </message>
+    <message>
+        <source>The app may not use the camera. Allow it in the device&apos;s settings, or attach a photo from a file.</source>
+        <translation>La aplicación no puede usar la cámara. Permítalo en los ajustes del dispositivo o adjunte una foto desde un archivo.</translation>
+    </message>
+    <message>
+        <source>No room for a picture: %1.</source>
+        <translation>No hay lugar para una imagen: %1.</translation>
+    </message>
+    <message>
+        <source>No camera on this device. Attach a photo from a file.</source>
+        <translation>Este dispositivo no tiene cámara. Adjunte una foto desde un archivo.</translation>
+    </message>
+    <message>
+        <source>The camera gives no picture: %1. Attach a photo from a file.</source>
+        <translation>La cámara no da ninguna imagen: %1. Adjunte una foto desde un archivo.</translation>
     </message>
 </context>
 <context>

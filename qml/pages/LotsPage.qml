@@ -182,6 +182,28 @@ FocusScope {
             }
             SectionHead {
                 width: parent.width
+                title: qsTr("Sheets to sign")
+            }
+            LinkRow {
+                objectName: "lotSheetLink"
+                width: parent.width
+                text: qsTr("Summary of this lot")
+                onClicked: Desk.paper = "lot:" + Desk.lot
+            }
+            LinkRow {
+                objectName: "reviewSheetLink"
+                width: parent.width
+                text: qsTr("Review of this lot")
+                onClicked: Desk.paper = "review:" + Desk.lot
+            }
+            RowColumn {
+                objectName: "custodySheets"
+                width: parent.width
+                rows: page.gauges
+                onPicked: rowId => Desk.paper = "custody:" + rowId
+            }
+            SectionHead {
+                width: parent.width
                 title: qsTr("Tests")
                 count: page.tests.count
             }

@@ -36,7 +36,7 @@ Rectangle {
             Body {
                 width: parent.width
                 color: Theme.ink2
-                text: root.page.coverage.count === 0 ? qsTr("No lot has this lift.") : qsTr("Between tests nothing is known; the specification decides how many are enough.")
+                text: root.page.reading ? qsTr("Working out the coverage") : root.page.coverage.count === 0 ? qsTr("No lot has this lift.") : qsTr("Between tests nothing is known; the specification decides how many are enough.")
             }
         }
     }

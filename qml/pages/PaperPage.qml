@@ -11,10 +11,34 @@ FocusScope {
     property alias what: paper.what
     property bool large: false
     readonly property real pageWidth: (scroll.width < 860 ? scroll.width - 2 * Theme.gap3 : 820) * (large ? 2.2 : 1)
+    readonly property real pageSpeed: 1600
     signal back
 
     objectName: "paperPage"
+    // The page that led here had the keys.
+    Component.onCompleted: root.forceActiveFocus()
     Keys.onEscapePressed: root.back()
+    Keys.onUpPressed: bar.decrease()
+    Keys.onDownPressed: bar.increase()
+    Keys.onPressed: event => {
+        event.accepted = true;
+        if (event.key === Qt.Key_PageDown || event.key === Qt.Key_Space)
+            scroll.flick(0, -root.pageSpeed);
+        else if (event.key === Qt.Key_PageUp)
+            scroll.flick(0, root.pageSpeed);
+        else if (event.key === Qt.Key_Home)
+            bar.position = 0;
+        else if (event.key === Qt.Key_End)
+            bar.position = 1 - bar.size;
+        else if (event.key === Qt.Key_Plus || event.key === Qt.Key_Minus)
+            root.large = event.key === Qt.Key_Plus;
+        else if (event.matches(StandardKey.Print))
+            toViewer.clicked();
+        else if (event.matches(StandardKey.Save))
+            save.clicked();
+        else
+            event.accepted = false;
+    }
 
     PaperSheet {
         id: paper
@@ -44,7 +68,9 @@ FocusScope {
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         C.ScrollBar.vertical: C.ScrollBar {
+            id: bar
             policy: C.ScrollBar.AsNeeded
+            stepSize: 0.05
         }
 
         Rectangle {
@@ -109,14 +135,31 @@ FocusScope {
                 onClicked: root.large = !root.large
             }
         }
-        PrimaryButton {
-            objectName: "paperSave"
+        Row {
             width: parent.width
+            spacing: Theme.gap2
             visible: paper.pageCount > 0
-            text: qsTr("Save as PDF")
-            onClicked: {
-                pick.currentFile = pick.currentFolder + "/" + paper.fileName;
-                pick.open();
+            SecondaryButton {
+                id: toViewer
+                objectName: "paperPrint"
+                width: (parent.width - Theme.gap2) / 2
+                height: save.height
+                text: qsTr("Open to print")
+                onClicked: {
+                    const file = paper.forViewer();
+                    if (file.toString() !== "")
+                        paper.viewerAnswered(Qt.openUrlExternally(file));
+                }
+            }
+            PrimaryButton {
+                id: save
+                objectName: "paperSave"
+                width: (parent.width - Theme.gap2) / 2
+                text: qsTr("Save as PDF")
+                onClicked: {
+                    pick.currentFile = pick.currentFolder + "/" + paper.fileName;
+                    pick.open();
+                }
             }
         }
     }

@@ -89,17 +89,33 @@ FocusScope {
                 width: parent.width
                 label: qsTr("Note")
             }
+            Item {
+                width: parent.width
+                height: Theme.gap2
+            }
+            SecondaryButton {
+                objectName: "addNote"
+                width: parent.width
+                text: qsTr("Seal the note")
+                onClicked: if (root.record.addNote(note.text))
+                    note.text = ""
+            }
+            CautionLine {
+                objectName: "cameraTrouble"
+                width: parent.width
+                topPadding: Theme.gap2
+                text: root.record.camera.trouble
+            }
             Row {
                 topPadding: Theme.gap2
                 bottomPadding: Theme.gap3
                 width: parent.width
                 spacing: 10
                 SecondaryButton {
-                    objectName: "addNote"
+                    objectName: "takePhoto"
                     width: (parent.width - 10) / 2
-                    text: qsTr("Seal the note")
-                    onClicked: if (root.record.addNote(note.text))
-                        note.text = ""
+                    text: qsTr("Take a photo")
+                    onClicked: root.record.camera.ask()
                 }
                 SecondaryButton {
                     objectName: "addPhoto"
@@ -161,6 +177,11 @@ FocusScope {
                 onClicked: root.sheet.askVoid()
             }
         }
+    }
+    CameraLoader {
+        objectName: "cameraLoader"
+        anchors.fill: parent
+        take: root.record.camera
     }
     FilePick {
         id: photoPick

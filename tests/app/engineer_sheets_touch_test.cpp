@@ -2,7 +2,20 @@
 #include "app/command_bench.h"
 #include "app/running_app.h"
 
+#include <QDesktopServices>
+#include <QFile>
 #include <QStandardPaths>
+
+/// In place of the system's viewer.
+class Viewer : public QObject {
+    Q_OBJECT
+
+public:
+    QList<QUrl> opened;
+
+public slots:
+    void open(const QUrl& url) { opened << url; }
+};
 
 class EngineerSheetsTouchTest : public QObject {
     Q_OBJECT
@@ -183,12 +196,76 @@ private slots:
         QVERIFY(!app.find("coverageCard"));
         QVERIFY(app.press("coverageButton", with));
         QVERIFY(app.waitFor("coverageCard"));
-        bool found = false;
-        for (QQuickItem* item : gallery::items(app.find("coverageRows")))
-            found = found || (item->property("title").toString().startsWith("Lot N-4") && item->property("figure").toString() == untested);
-        QVERIFY2(found, qPrintable(untested));
+        // It is worked out beside the pages and appears when it is ready.
+        const auto isShown = [&] {
+            for (QQuickItem* item : gallery::items(app.find("coverageRows")))
+                if (item->property("title").toString().startsWith("Lot N-4") && item->property("figure").toString() == untested)
+                    return true;
+            return false;
+        };
+        QVERIFY2(QTest::qWaitFor(isShown, 10000), qPrintable(untested));
         QVERIFY(app.press("coverageButton", with));
         QVERIFY(QTest::qWaitFor([&] { return !app.find("coverageCard"); }, 2000));
+    }
+
+    void aLotsSheetsAreSeenBeforeTheyAreSaved_data() { hands(); }
+    void aLotsSheetsAreSeenBeforeTheyAreSaved()
+    {
+        QFETCH(QSize, size);
+        QFETCH(int, hand);
+        const auto with = static_cast<Hand>(hand);
+        RunningApp app;
+        QVERIFY(app.start(options(m_bench.path("day.fieldbook"), size, "lot:N-4")));
+        QVERIFY(app.waitFor("lotSheetLink"));
+        QVERIFY(app.press("lotSheetLink", with));
+        QVERIFY(app.waitFor("paperPage_0"));
+        QCOMPARE(app.find("paperHead")->property("title").toString(), QString("Lot N-4"));
+        const double whole = app.find("paperPage_0")->width();
+        app.key(Qt::Key_Plus, Qt::KeypadModifier);
+        QVERIFY(app.find("paperPage_0")->width() > 1.5 * whole);
+        QTest::qWait(200);  // the scroll bar learns of the new height with the next frame
+        const QQuickItem* scroll = app.find("paperScroll");
+        QCOMPARE(scroll->property("contentY").toDouble(), 0.0);
+        app.key(Qt::Key_Down);
+        QTRY_VERIFY(scroll->property("contentY").toDouble() > 0);
+        const double line = scroll->property("contentY").toDouble();
+        app.key(Qt::Key_PageDown);
+        QTRY_VERIFY(scroll->property("contentY").toDouble() > line + 100);
+        QTRY_VERIFY(!scroll->property("moving").toBool());
+        app.key(Qt::Key_Home);
+        QTRY_COMPARE(scroll->property("contentY").toDouble(), 0.0);
+        app.key(Qt::Key_Escape);
+        QVERIFY(QTest::qWaitFor([&] { return !app.find("paperPage"); }, 2000));
+        QVERIFY(app.press("reviewSheetLink", with));
+        QVERIFY(app.waitFor("paperPage_0"));
+        QCOMPARE(app.find("paperHead")->property("title").toString(), QString("Review of lot N-4"));
+        QVERIFY(app.press("back", with));
+        QVERIFY(QTest::qWaitFor([&] { return !app.find("paperPage"); }, 2000));
+        QQuickItem* custody = gallery::byName(app.find("custodySheets"), QStringLiteral("row0"));
+        QVERIFY(custody);
+        QVERIFY(app.press(custody, with));
+        QVERIFY(app.waitFor("paperPage_0"));
+        QVERIFY(app.find("paperHead")->property("title").toString().startsWith("Gauge custody"));
+    }
+
+    void aSheetGoesToTheViewerThatPrintsIt()
+    {
+        RunningApp app;
+        QVERIFY(app.start(options(m_bench.path("day.fieldbook"), {1280, 800}, "paper:review:N-4")));
+        QVERIFY(app.waitFor("paperPage_0"));
+        Viewer viewer;
+        QDesktopServices::setUrlHandler(QStringLiteral("file"), &viewer, "open");
+        app.key(Qt::Key_P, Qt::ControlModifier);
+        QTRY_COMPARE(viewer.opened.size(), 1);
+        QFile file(viewer.opened.first().toLocalFile());
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QVERIFY(file.read(5) == "%PDF-" && file.fileName().endsWith("review-of-lot-n-4.pdf"));
+        QCOMPARE(app.textOf("paperTrouble"), QString());
+        QVERIFY(app.press("paperPrint", Hand::Mouse));
+        QTRY_COMPARE(viewer.opened.size(), 2);
+        QDesktopServices::unsetUrlHandler(QStringLiteral("file"));
+        QVERIFY(app.press("paperPrint", Hand::Mouse));
+        QVERIFY(app.waitForText("paperTrouble", "No program of this device shows a PDF"));
     }
 
     void wideTheChosenTestStandsBesideTheMap()

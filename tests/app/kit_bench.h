@@ -42,6 +42,9 @@ public:
         m_engine.reset();
     }
 
+    QQmlApplicationEngine& engine() const { return *m_engine; }
+    QQuickWindow* window() const { return m_window; }
+
     /// What is visible under the name, or "group/name" for one of several alike.
     QQuickItem* find(const QString& path) const
     {

@@ -70,6 +70,7 @@ private slots:
         QTest::newRow("test") << QStringList{"test", "26"} << QStringList{"Density test 26", "Verdict: FAIL", "109.1 lb/ft³ (1748 kg/m³)", "Gauge 07, 21904", "2109 / 2846", "density low, too wet", "Page 1 of"};
         QTest::newRow("day") << QStringList{"day", "2026-06-09"} << QStringList{"Density tests of the day", "R. Okafor", "44+82.9 9.0 Rt", "retest", "waits for the oven", "Project engineer"};
         QTest::newRow("lot") << QStringList{"lot", "N-4"} << QStringList{"Lot N-4", "at least 95 %", "26A", "50+00.0 to 56+00.0"};
+        QTest::newRow("review") << QStringList{"review", "N-4"} << QStringList{"Review of lot N-4", "Whole lot", "Lift 7", "Open failures", "No review is sealed", "Project engineer"};
         QTest::newRow("counts") << QStringList{"counts", "Gauge 07"} << QStringList{"Standard counts", "2898", "2026-06-09 06:48"};
         QTest::newRow("custody") << QStringList{"custody", "Gauge 07"} << QStringList{"Gauge custody", "signed out", "field office", "radiation safety officer"};
         QTest::newRow("reference") << QStringList{"reference", "P-12"} << QStringList{"Reference test P-12", "118.6", "12.8", "112.9"};

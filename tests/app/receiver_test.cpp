@@ -87,6 +87,7 @@ private slots:
     void anRtkSessionNamesEachFix();
     void aNetworkReceiverHangsUp();
     void aChoiceIsOpenedAgainWithTheBook();
+    void aJumpIsSaidAndForgottenWhenItStandsStill();
     void saysWhatCannotBeOpened();
 };
 
@@ -205,6 +206,40 @@ void ReceiverTest::aChoiceIsOpenedAgainWithTheBook()
     again.use();
     QVERIFY(!book.session().positionSource());
     QCOMPARE(again.state(), QString("No receiver in use."));
+}
+
+void ReceiverTest::aJumpIsSaidAndForgottenWhenItStandsStill()
+{
+    tests::SampleBook book;
+    FarEnd line;
+    Receiver receiver(&book.session());
+    receiver.pickKind(Receiver::Serial);
+    receiver.setWhere(line.name());
+    receiver.use();
+    int second = 0;
+    const auto stand = [&](int place, int times) {
+        for (int i = 0; i < times; ++i) {
+            line.say(epoch(second, 4, 0.01, place + second));
+            ++second;
+            QTest::qWait(120);
+        }
+    };
+    stand(0, 3);
+    QTRY_COMPARE(receiver.state(), QString("Positions come: RTK fixed."));
+    QVERIFY2(receiver.trouble().isEmpty(), qPrintable(receiver.trouble()));
+    QSignalSpy told(&book.session(), &view::Session::placeChanged);
+    stand(60000, 1);  // 0.6' of latitude: 1.1 km in a second
+    // An epoch counts when the next begins, or after a moment.
+    QTRY_VERIFY2_WITH_TIMEOUT(receiver.trouble().contains("jumped farther than anyone moves"), qPrintable(receiver.trouble()), 3000);
+    QCOMPARE(receiver.trouble(), book.session().receiverTrouble());
+    QVERIFY(book.session().positionSource()->lastFix()->jumped && !told.isEmpty());
+    QCOMPARE(receiver.state(), QString("Positions come: RTK fixed."));
+    stand(60000, 2);
+    QTRY_VERIFY2_WITH_TIMEOUT(receiver.trouble().isEmpty(), qPrintable(receiver.trouble()), 3000);
+    // A vehicle is no jump: 18 m in a second.
+    stand(60000 + 1000, 1);
+    QTest::qWait(300);
+    QVERIFY2(receiver.trouble().isEmpty(), qPrintable(receiver.trouble()));
 }
 
 void ReceiverTest::saysWhatCannotBeOpened()

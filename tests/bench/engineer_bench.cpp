@@ -63,7 +63,14 @@ int main(int argc, char** argv)
     measure("Lots", [&] { view::LotsView page; page.setSession(&session); });
     measure("Lots, inside a lot", [&] { view::LotsView page; page.setChosenLot(lot); page.setSession(&session); });
     measure("Map", [&] { view::MapView page; page.setSession(&session); });
-    measure("Map with coverage", [&] { view::MapView page; page.setSession(&session); page.showCoverage(true); });
+    measure("Map with coverage, until it can be used", [&] { view::MapView page; page.setSession(&session); page.showCoverage(true); });
+    measure("Map with coverage, until it is drawn (another thread)", [&] {
+        view::MapView page;
+        page.setSession(&session);
+        page.showCoverage(true);
+        while (page.isReading())
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 100);
+    });
     measure("Statistics of a lot", [&] { view::FiguresView page; page.setLot(lot); page.setSession(&session); });
     measure("Profile", [&] { view::ProfileView page; page.setLot(lot); page.setSession(&session); });
     measure("Tests of every lot", [&] { view::TestsView page; page.setSession(&session); });

@@ -1,0 +1,67 @@
+// A photo by a camera, in the running app, with a made-up one (tests/devices/made_up_camera.cpp); camera_none_test has none. What no test here can show: a real lens, and what a phone's own camera service does.
+#include "app/kit_bench.h"
+
+#include <QImage>
+#include <QStandardPaths>
+
+class CameraTest : public QObject {
+    Q_OBJECT
+
+    Bench m_bench;
+
+    QString trouble(KitApp& app) const { return app.find("cameraTrouble") ? app.find("cameraTrouble")->property("text").toString() : QString(); }
+    bool opens(KitApp& app) const { return app.start({412, 915}, QStringLiteral("record:26"), "2026-06-09T14:12:00-05:00"); }
+
+private slots:
+    void initTestCase()
+    {
+        QStandardPaths::setTestModeEnabled(true);
+        const auto played = m_bench.play(QStringLiteral("day.fieldbook"));
+        QVERIFY2(played.code == 0, played.err.constData());
+        QVERIFY2(QFile::exists(qEnvironmentVariable("GST_PLUGIN_PATH_1_0")), "the made-up camera is not built");
+    }
+
+    void takesAPhotoAndSealsItLikeAFile()
+    {
+        KitApp app(m_bench.path(QStringLiteral("day.fieldbook")));
+        QVERIFY(opens(app));
+        const auto before = app.session().store().records({.subject = {}, .kind = "photo"})->size();
+        QVERIFY(app.touch("takePhoto"));
+        QVERIFY(app.waitFor("shutter"));
+        QTest::qWait(300);
+        app.picture("camera");
+        QVERIFY(app.touch("shutter"));
+        QTRY_VERIFY_WITH_TIMEOUT(!app.find("cameraPage"), 20000);
+        QCOMPARE(trouble(app), QString());
+        const auto records = app.session().store().records({.subject = {}, .kind = "photo"});
+        QCOMPARE(records->size(), before + 1);
+        const auto body = app.newest("photo");
+        QCOMPARE(body.at("name").get<std::string>(), std::string("photo-20260609-141200.jpg"));
+        QCOMPARE(body.at("media_type").get<std::string>(), std::string("image/jpeg"));
+        const auto content = app.session().store().blob(body.at("blob").get<std::string>());
+        QVERIFY(content);
+        const QImage image = QImage::fromData(QByteArray::fromStdString(*content));
+        QCOMPARE(image.size(), QSize(640, 480));
+        // The chart's bars from the left: white, yellow, cyan, green, magenta, red, blue.
+        QVERIFY(image.pixelColor(45, 100).lightness() > 150 && image.pixelColor(595, 100).blue() > 150 && image.pixelColor(595, 100).red() < 80);
+        QVERIFY(app.waitFor("photo_0"));
+        // Nothing of it lies about.
+        QVERIFY(QDir(QDir::tempPath()).entryList({QStringLiteral("photo-20260609*")}).isEmpty());
+    }
+
+    void goesBackWithoutAPhoto()
+    {
+        KitApp app(m_bench.path(QStringLiteral("day.fieldbook")));
+        QVERIFY(opens(app));
+        const auto before = app.session().store().records({.subject = {}, .kind = "photo"})->size();
+        QVERIFY(app.touch("takePhoto"));
+        QVERIFY(app.waitFor("shutter"));
+        QTest::keyClick(app.window(), Qt::Key_Escape);
+        QTRY_VERIFY(!app.find("cameraPage"));
+        QVERIFY(app.find("recordPage"));
+        QCOMPARE(app.session().store().records({.subject = {}, .kind = "photo"})->size(), before);
+    }
+};
+
+QTEST_MAIN(CameraTest)
+#include "camera_test.moc"
