@@ -51,7 +51,9 @@ void drawLot(QPainter& painter, const QRectF& box, const LotMap& map)
     painter.drawText(QRectF(area.left(), area.bottom() + 3, 80, 10), Qt::AlignLeft, stationText(begin));
     painter.drawText(QRectF(area.right() - 80, area.bottom() + 3, 80, 10), Qt::AlignRight, stationText(end));
     for (const auto& site : map.owed) {
-        const QPointF p = at(site.stationFt, site.offsetFt);
+        if (!site.stationFt || !site.offsetFt)
+            continue;
+        const QPointF p = at(*site.stationFt, *site.offsetFt);
         painter.setPen(QPen(kInk, 0.8, Qt::DotLine));
         painter.drawEllipse(p, 4, 4);
     }

@@ -8,6 +8,7 @@
 #include "view/limit_scale.h"
 #include "view/sealed_words.h"
 #include "view/test_rows.h"
+#include "view/whereabouts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -213,8 +214,9 @@ void DayView::refreshOwed()
         Row row;
         row.id = QString::fromStdString(site->draw + "/" + std::to_string(site->number));
         row.mark = Mark::Owed;
-        row.lead = stationOffsetText(site->stationFt, std::nullopt);
-        row.title = QStringLiteral(", ") + offsetText(site->offsetFt);
+        const QStringList words = siteWords(*site).split(QStringLiteral(", "));
+        row.lead = words.value(0);
+        row.title = words.size() > 1 ? QStringLiteral(", ") + words.value(1) : QString();
         row.second = tr("Site %1, lot %2, lift %3").arg(site->number).arg(QString::fromStdString(lot == all.lots.end() ? "" : lot->name))
                          .arg(lift == all.lifts.end() ? 0 : lift->number);
         if (way) {

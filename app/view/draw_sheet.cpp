@@ -6,6 +6,7 @@
 #include "gis/lot_draw.h"
 #include "view/figure_text.h"
 #include "view/lot_state.h"
+#include "view/whereabouts.h"
 
 #include <QRandomGenerator>
 
@@ -114,6 +115,20 @@ Result<std::vector<book::Entry>> DrawSheet::entries() const
     return std::vector{std::move(entry)};
 }
 
+namespace {
+
+QString drawnWords(const book::Body& site)
+{
+    book::SiteRow row;
+    row.stationFt = numberAt(site, "station");
+    row.offsetFt = numberAt(site, "offset_ft");
+    row.north = QString::fromStdString(book::withUnit(site, "grid_north", book::Unit::Length).text).toDouble();
+    row.east = QString::fromStdString(book::withUnit(site, "grid_east", book::Unit::Length).text).toDouble();
+    return siteWords(row);
+}
+
+}  // namespace
+
 void DrawSheet::show(const book::Body& draw)
 {
     const auto rowsOf = [&](const char* list, Mark mark) {
@@ -121,10 +136,10 @@ void DrawSheet::show(const book::Body& draw)
         for (const auto& site : draw.at(list)) {
             Row row;
             row.mark = mark;
-            row.title = tr("Site %1").arg(site.at("number").get<int>()) + ", " + stationOffsetText(numberAt(site, "station"), numberAt(site, "offset_ft"));
+            row.title = tr("Site %1").arg(site.at("number").get<int>()) + ", " + drawnWords(site);
             row.second = tr("random %1 along, %2 across").arg(QString::fromStdString(book::textAt(site, "r_along")).left(7), QString::fromStdString(book::textAt(site, "r_across")).left(7));
             if (const std::string why = book::textAt(site, "why"); !why.empty()) {
-                row.title = stationOffsetText(numberAt(site, "station"), numberAt(site, "offset_ft"));
+                row.title = drawnWords(site);
                 row.second = QString::fromStdString(why);
             }
             rows.push_back(std::move(row));

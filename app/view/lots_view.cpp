@@ -5,6 +5,7 @@
 #include "view/lot_state.h"
 #include "view/standing_words.h"
 #include "view/test_rows.h"
+#include "view/whereabouts.h"
 
 #include <algorithm>
 #include <set>
@@ -111,7 +112,7 @@ void LotsView::refreshLot(const book::LotRow& lot)
         line.complete = state.made >= state.required;
         line.cells.resize(static_cast<std::size_t>(sublots));
         const auto put = [&](const std::optional<double>& station, const std::string& id, Mark mark) {
-            const int at = station ? sublotOf(lot, *station) : -1;
+            const int at = !isByStations(lot) ? 0 : station ? sublotOf(lot, *station) : -1;  // a lot with corners is one cell
             if (at < 0)
                 return;
             Row cell;

@@ -40,7 +40,8 @@ public:
         m_scene = scene.get();
         m_scene->metresPerUnit = m_session.metresPerGridUnit();
         m_scene->unitName = m_all.job.gridUnit == "m" ? QStringLiteral("m") : QStringLiteral("ft");
-        alignment();
+        for (const auto& line : m_session.lines().all())
+            alignment(line);
         for (const auto& lot : m_all.lots)
             addLot(lot);
         obstacles();
@@ -51,38 +52,37 @@ public:
 private:
     map::MapVertex vertex(double east, double north) const { return {east - m_origin.east, north - m_origin.north}; }
 
-    std::optional<map::MapVertex> at(double stationFt, double offsetRightFt) const
+    std::optional<map::MapVertex> at(const method::Alignment& line, double stationFt, double offsetRightFt) const
     {
-        const auto point = m_session.alignment()->at(stationFt, offsetRightFt);
+        const auto point = line.at(stationFt, offsetRightFt);
         if (!point)
             return std::nullopt;
         return vertex(point->eastFt, point->northFt);
     }
 
-    map::MapRun run(double fromFt, double toFt, double offsetRightFt) const
+    map::MapRun run(const method::Alignment& line, double fromFt, double toFt, double offsetRightFt) const
     {
         map::MapRun points;
         const int steps = std::max(1, static_cast<int>(std::ceil(std::fabs(toFt - fromFt) / kSampleFt)));
         for (int i = 0; i <= steps; ++i) {
-            if (const auto v = at(fromFt + (toFt - fromFt) * i / steps, offsetRightFt))
+            if (const auto v = at(line, fromFt + (toFt - fromFt) * i / steps, offsetRightFt))
                 points.push_back(*v);
         }
         return points;
     }
 
-    void alignment()
+    void alignment(const JobLine& one)
     {
-        if (!m_session.alignment())
-            return;
-        const auto& line = *m_session.alignment();
+        const auto& line = one.line;
         const double begin = line.stations().beginFt();
         const double end = begin + line.lengthFt();
-        m_scene->lines.push_back({map::LineStyle::Alignment, run(begin, end, 0)});
+        m_scene->lines.push_back({map::LineStyle::Alignment, run(line, begin, end, 0)});
         double corridor = 0;
         for (const auto& lot : m_all.lots)
-            corridor = std::max(corridor, lot.rightFt.value_or(0));
+            if (m_session.lines().of(lot) == &one)
+                corridor = std::max(corridor, lot.rightFt.value_or(0));
         for (double s = std::ceil(begin / 50) * 50; s <= end; s += 50) {
-            const auto v = at(s, 0);
+            const auto v = at(line, s, 0);
             const auto azimuth = line.azimuthDeg(s);
             if (!v || !azimuth)
                 continue;
@@ -91,10 +91,10 @@ private:
         }
     }
 
-    map::MapRun ring(double fromFt, double toFt, const book::LotRow& lot) const
+    map::MapRun ring(const method::Alignment& line, double fromFt, double toFt, const book::LotRow& lot) const
     {
-        map::MapRun left = run(fromFt, toFt, -lot.leftFt.value_or(0));
-        const map::MapRun right = run(toFt, fromFt, lot.rightFt.value_or(0));
+        map::MapRun left = run(line, fromFt, toFt, -lot.leftFt.value_or(0));
+        const map::MapRun right = run(line, toFt, fromFt, lot.rightFt.value_or(0));
         left.insert(left.end(), right.begin(), right.end());
         return left;
     }
@@ -126,8 +126,10 @@ private:
             addArea(lot, std::any_of(lifts.begin(), lifts.end(), [&](const auto* lift) { return lift->number == m_lift; }));
             return;
         }
-        if (!m_session.alignment() || !lot.beginStationFt || !lot.endStationFt || !lot.leftFt || !lot.rightFt)
+        const JobLine* named = m_session.lines().of(lot);
+        if (!named || !lot.beginStationFt || !lot.endStationFt || !lot.leftFt || !lot.rightFt)
             return;
+        const method::Alignment& line = named->line;
         const book::LiftRow* lift = nullptr;
         for (const auto* one : liftsOf(m_all, lot)) {
             if (one->number == m_lift)
@@ -142,13 +144,13 @@ private:
                 const bool tested = std::any_of(state.tests.begin(), state.tests.end(), [&](const auto* t) { return inside(t->stationFt); });
                 if (failed || !tested)
                     m_scene->areas.push_back({failed ? map::AreaStyle::OpenFailure : map::AreaStyle::Untested,
-                                              {ring(sublotBegin(lot, i), sublotBegin(lot, i + 1), lot)}, {}, m_lift});
+                                              {ring(line, sublotBegin(lot, i), sublotBegin(lot, i + 1), lot)}, {}, m_lift});
             }
         }
         for (int i = 0; i < sublots && sublots > 1; ++i)
-            m_scene->areas.push_back({map::AreaStyle::Sublot, {ring(sublotBegin(lot, i), sublotBegin(lot, i + 1), lot)}, {}, map::kEveryLift});
+            m_scene->areas.push_back({map::AreaStyle::Sublot, {ring(line, sublotBegin(lot, i), sublotBegin(lot, i + 1), lot)}, {}, map::kEveryLift});
         m_scene->areas.push_back({lift ? map::AreaStyle::ChosenLot : map::AreaStyle::Lot,
-                                  {ring(*lot.beginStationFt, *lot.endStationFt, lot)}, QString::fromStdString(lot.name), map::kEveryLift});
+                                  {ring(line, *lot.beginStationFt, *lot.endStationFt, lot)}, QString::fromStdString(lot.name), map::kEveryLift});
     }
 
     void obstacles()
@@ -218,9 +220,13 @@ private:
 
 map::MapVertex sceneOrigin(const Session& session)
 {
-    if (session.alignment()) {
-        if (const auto begin = session.alignment()->at(session.alignment()->stations().beginFt(), 0))
+    for (const auto& one : session.lines().all()) {
+        if (const auto begin = one.line.at(one.line.stations().beginFt(), 0))
             return {begin->eastFt, begin->northFt};
+    }
+    for (const auto& lot : session.snapshot().lots) {
+        if (const auto ground = gis::lotGround(lot, session.job(), {}); ground && !ground->ring.empty())
+            return {ground->ring.front().eastFt, ground->ring.front().northFt};
     }
     for (const auto& test : session.snapshot().tests) {
         if (test.north != 0 || test.east != 0)

@@ -58,9 +58,10 @@ Row rowOf(const gis::Coverage& c, const book::LotRow& lot, const CoverageAsk& as
     row.mark = c.failed.squareMetres() > 0 ? Mark::Fail : c.untested.squareMetres() > 0.005 * c.ground.squareMetres() ? Mark::Owed : Mark::Pass;
     row.title = CoverageWords::tr("Lot %1: %2 % passed, %3 % failed").arg(QString::fromStdString(lot.name), percent(c.passed, c.ground), percent(c.failed, c.ground));
     QString where;
-    if (ask.line)
-        if (const auto foot = ask.line->locate(c.patch.centre.northFt, c.patch.centre.eastFt))
-            where = CoverageWords::tr(" round %1").arg(stationOffsetText(foot->station.feet, foot->offsetRightFt));
+    const auto* line = ask.along.of(lot);
+    const auto& patch = c.patch.centre;
+    if (const auto foot = line ? JobLines::footOn(*line, patch.northFt, patch.eastFt) : ask.along.nearest(patch.northFt, patch.eastFt))
+        where = CoverageWords::tr(" round %1").arg(ask.along.words(*foot));
     row.second = CoverageWords::tr("largest untested patch %1%2").arg(lengthText(c.patch.radius, ask.job), where);
     row.figure = percent(c.untested, c.ground);
     row.unit = QStringLiteral("%");
@@ -73,7 +74,7 @@ Row rowOf(const gis::Coverage& c, const book::LotRow& lot, const CoverageAsk& as
 CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin)
 {
     const Snapshot& all = session.snapshot();
-    CoverageAsk ask{all.job, book::StateQuery(session.store()).alignments(), session.alignment(), origin, liftNumber, {}};
+    CoverageAsk ask{all.job, book::StateQuery(session.store()).alignments(), session.lines(), origin, liftNumber, {}};
     std::unordered_map<std::string, std::size_t> partOf;
     for (const auto& lot : all.lots)
         for (const auto* lift : liftsOf(all, lot))

@@ -5,7 +5,6 @@
 #include "view/session.h"
 
 #include <atomic>
-#include <optional>
 #include <vector>
 
 namespace groundcount::view {
@@ -19,7 +18,7 @@ struct CoverageAsk {
     };
     book::JobRow job;
     Result<std::vector<book::AlignmentRow>> lines;
-    std::optional<method::Alignment> line;  ///< the job's, for stations
+    JobLines along;  ///< what the stations of a patch are told by
     map::MapVertex origin;                  ///< of the scene, job's grid
     int liftNumber = 0;
     std::vector<Part> parts;

@@ -4,6 +4,7 @@
 #include "view/lot_state.h"
 #include "view/map_content.h"
 #include "view/test_rows.h"
+#include "view/whereabouts.h"
 
 #include <algorithm>
 #include <iterator>
@@ -198,7 +199,7 @@ void MapView::choose(const QString& id)
             continue;
         m_chosen.mark = Mark::Owed;
         m_chosen.title = tr("Site %1, owed").arg(site.number);
-        m_chosen.second = stationOffsetText(site.stationFt, site.offsetFt);
+        m_chosen.second = siteWords(site);
     }
     for (const auto& obstacle : all.obstacles) {
         if (QString::fromStdString(obstacle.id) == id) {
@@ -214,12 +215,9 @@ void MapView::choose(const QString& id)
 void MapView::touch(double east, double north)
 {
     m_touchedText.clear();
-    if (m_session->alignment()) {
-        const auto foot = m_session->alignment()->locate(north + m_origin.north, east + m_origin.east);
-        if (foot)
-            m_touchedText = stationOffsetText(foot->station.feet, foot->offsetRightFt);
-        else
-            m_touchedText = tr("Beside the alignment's ends");
+    if (const auto& lines = m_session->lines(); !lines.isEmpty()) {
+        const auto foot = lines.nearest(north + m_origin.north, east + m_origin.east);
+        m_touchedText = foot ? lines.words(*foot) : tr("Beside the alignment's ends");
     }
     m_isHeld = false;
     emit touchedChanged();

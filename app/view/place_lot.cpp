@@ -5,6 +5,7 @@
 #include "view/figure_text.h"
 #include "view/sheet_book.h"
 #include "view/test_rows.h"
+#include "view/whereabouts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,12 +13,6 @@
 
 namespace groundcount::view {
 namespace {
-
-bool holds(const book::LotRow& lot, double station, double offset)
-{
-    return lot.beginStationFt && lot.endStationFt && station >= *lot.beginStationFt && station <= *lot.endStationFt &&
-           (!lot.leftFt || offset >= -*lot.leftFt) && (!lot.rightFt || offset <= *lot.rightFt);
-}
 
 QString stationShort(double station)
 {
@@ -48,17 +43,33 @@ void PlaceStep::findLot()
     m_stripMarks.clear();
     m_stripAlong.clear();
     m_stripAcross.clear();
-    if (!m_stationFt || !m_offsetFt) {
+    if (!m_north && !(m_line && m_stationFt && m_offsetFt)) {
         m_lotText = tr("No lot yet");
         return;
     }
-    for (const auto& lot : m_facts.book->lots())
-        if (holds(lot, *m_stationFt, *m_offsetFt))
-            m_lot = lot;
+    const std::optional<method::PlanPoint> point = m_north ? std::optional(method::PlanPoint{*m_north, *m_east}) : std::nullopt;
+    const Whereabouts where = m_line && m_stationFt ? whereaboutsOn(*m_facts.session, *m_line, *m_stationFt, *m_offsetFt, point)
+                                                    : whereaboutsOf(*m_facts.session, *m_north, *m_east);
+    m_lot = isSealed() && has("lot") ? m_facts.book->lot(typed("lot").toStdString()) : where.lot;
+    m_line = where.line;
+    if (!m_stationFt) {
+        m_stationFt = where.stationFt;
+        m_offsetFt = where.offsetRightFt;
+    }
     if (!m_lot) {
         m_lotText = tr("Outside every lot");
         return;
     }
+    chooseLift();
+    m_lotText = m_lift ? tr("Lot %1, lift %2").arg(QString::fromStdString(m_lot->name)).arg(m_lift->number) : tr("Lot %1").arg(QString::fromStdString(m_lot->name));
+    if (isByStations(*m_lot) && m_stationFt && m_offsetFt)
+        showStrip(*m_lot);
+    else
+        m_sublotText = tr("found on the map");
+}
+
+void PlaceStep::chooseLift()
+{
     // Lifts are built upwards, so the highest one in the book is the one under work unless another is chosen.
     const auto lifts = m_facts.book->lifts(m_lot->id);
     for (std::size_t i = 0; i < lifts.size(); ++i) {
@@ -70,8 +81,6 @@ void PlaceStep::findLot()
             m_liftIndex = static_cast<int>(i);
         }
     }
-    m_lotText = m_lift ? tr("Lot %1, lift %2").arg(QString::fromStdString(m_lot->name)).arg(m_lift->number) : tr("Lot %1").arg(QString::fromStdString(m_lot->name));
-    showStrip(*m_lot);
 }
 
 void PlaceStep::showStrip(const book::LotRow& lot)
@@ -95,8 +104,8 @@ void PlaceStep::showStrip(const book::LotRow& lot)
         if (m_lift && test.lift == m_lift->id && test.id != m_facts.testId && test.stationFt && test.offsetFt)
             addStripMark(lot, *test.stationFt, *test.offsetFt, markOf(test.state));
     for (const auto& site : m_facts.book->sites())
-        if (m_lift && site.lift == m_lift->id && site.testId.empty())
-            addStripMark(lot, site.stationFt, site.offsetFt, Mark::Owed);
+        if (m_lift && site.lift == m_lift->id && site.testId.empty() && site.stationFt && site.offsetFt)
+            addStripMark(lot, *site.stationFt, *site.offsetFt, Mark::Owed);
     addStripMark(lot, *m_stationFt, *m_offsetFt, Mark::Here);
 }
 
@@ -173,9 +182,9 @@ QString PlaceStep::whyNotYet() const
     if (!m_gaugeMissing.isEmpty() && !has("gauge_reason"))
         return tr("Seal: the gauge is not ready");
     if (!m_north && !(byTape() && m_stationFt))
-        return byTape() || !m_placeTrouble.isEmpty() ? tr("Seal: no place yet") : tr("Seal: wait for a position");
+        return byHand() || !m_placeTrouble.isEmpty() ? tr("Seal: no place yet") : tr("Seal: wait for a position");
     const int needed = static_cast<int>(m_facts.book->number("place.fixes"));
-    if (!byTape() && !keepsPosition() && m_averager.count() < needed)
+    if (!byHand() && !keepsPosition() && m_averager.count() < needed)
         return tr("Seal: hold still, %1 of %2 fixes").arg(m_averager.count()).arg(needed);
     if (!m_lot)
         return tr("Seal: outside every lot");
@@ -233,8 +242,10 @@ Result<book::Body> PlaceStep::body() const
         body["offset_ft"] = byTape() ? (typed("side") == "Lt" ? "-" : "") + typed("offset").toStdString() : decimal(*m_offsetFt, 2);
     if (!m_gaugeMissing.isEmpty())
         body["gauge_override_reason"] = m_gaugeMissing.toStdString() + " " + typed("gauge_reason").toStdString();
-    if (byTape()) {
-        body["fix_kind"] = "by tape";
+    if (m_line && m_facts.session->lines().all().size() > 1)
+        body["alignment"] = m_line->id;
+    if (byHand()) {
+        body["fix_kind"] = byTape() ? "by tape" : "on the map";
         return body;
     }
     const auto average = m_averager.average();
@@ -268,9 +279,12 @@ QJsonObject PlaceStep::textOf(const book::Body& site)
     const auto text = [&](const char* key) { return QString::fromStdString(book::textAt(site, key)); };
     QJsonObject texts{{QStringLiteral("purpose"), text("purpose")}, {QStringLiteral("retest_of"), text("retest_of")}, {QStringLiteral("rework"), text("rework")}, {QStringLiteral("lot"), text("lot")},
                       {QStringLiteral("lift"), text("lift")}, {QStringLiteral("fix_kind"), text("fix_kind")}, {QStringLiteral("station_number"), text("station")}, {QStringLiteral("offset_number"), text("offset_ft")},
-                      {QStringLiteral("draw"), text("draw")}, {QStringLiteral("by"), text("fix_kind") == "by tape" ? QStringLiteral("tape") : QString()},
+                      {QStringLiteral("draw"), text("draw")}, {QStringLiteral("by"), text("fix_kind") == "by tape" ? QStringLiteral("tape") : text("fix_kind") == "on the map" ? QStringLiteral("map") : QString()},
+                      {QStringLiteral("line"), text("alignment")},
                       {QStringLiteral("north"), QString::fromStdString(book::withUnit(site, "grid_north", book::Unit::Length).text)},
                       {QStringLiteral("east"), QString::fromStdString(book::withUnit(site, "grid_east", book::Unit::Length).text)}};
+    texts.insert(QStringLiteral("map_north"), texts.value(QStringLiteral("north")));
+    texts.insert(QStringLiteral("map_east"), texts.value(QStringLiteral("east")));
     const QString offset = text("offset_ft");
     texts.insert(QStringLiteral("station"), text("station"));
     texts.insert(QStringLiteral("offset"), offset.startsWith('-') ? offset.mid(1) : offset);

@@ -5,6 +5,7 @@
 #include "view/figure_text.h"
 #include "view/sheet_book.h"
 #include "view/test_rows.h"
+#include "view/whereabouts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -37,6 +38,47 @@ int PlaceStep::purposeIndex() const
     const auto word = typed("purpose").toStdString();
     const auto at = std::find(std::begin(kPurposes), std::end(kPurposes), word);
     return at == std::end(kPurposes) ? -1 : static_cast<int>(at - std::begin(kPurposes));
+}
+
+QStringList PlaceStep::lineWords() const
+{
+    QStringList words;
+    if (m_facts.session)
+        for (const auto& line : m_facts.session->lines().all())
+            words << line.name;
+    return words;
+}
+
+int PlaceStep::lineIndex() const
+{
+    const auto* line = m_facts.session ? tapedLine() : nullptr;
+    return line ? static_cast<int>(line - m_facts.session->lines().all().data()) : -1;
+}
+
+QString PlaceStep::lineMissing() const
+{
+    if (!m_facts.session || isSealed() || byHand() || !m_facts.session->lines().isEmpty() || !hasNoReceiver())
+        return {};
+    return tr("The job has no line to tape along: choose a receiver, or hold a finger on the map where the test is.");
+}
+
+void PlaceStep::pickLine(int index)
+{
+    const auto& lines = m_facts.session->lines().all();
+    if (index >= 0 && index < static_cast<int>(lines.size()))
+        type("line", QString::fromStdString(lines[static_cast<std::size_t>(index)].id));
+}
+
+const JobLine* PlaceStep::tapedLine() const
+{
+    const auto& lines = m_facts.session->lines();
+    const auto* named = lines.named(typed("line").toStdString());
+    return named || lines.isEmpty() ? named : &lines.all().front();
+}
+
+QString PlaceStep::placeWord() const
+{
+    return byTape() ? tr("by tape") : tr("on the map");
 }
 
 void PlaceStep::typePlace()
@@ -100,7 +142,9 @@ void PlaceStep::pickFailure(const QString& testId)
     if (!parent)
         return;
     QJsonObject texts{{QStringLiteral("purpose"), QStringLiteral("retest")}, {QStringLiteral("retest_of"), testId}, {QStringLiteral("lift"), QString::fromStdString(parent->lift)}};
-    if (parent->stationFt && parent->offsetFt && !has("station")) {
+    const auto lot = m_facts.book->lot(parent->lot);
+    if (parent->stationFt && parent->offsetFt && !has("station") && lot && isByStations(*lot)) {
+        texts.insert(QStringLiteral("line"), QString::fromStdString(lot->alignment));
         texts.insert(QStringLiteral("station"), QString::number(*parent->stationFt, 'f', 1));
         texts.insert(QStringLiteral("offset"), QString::number(std::fabs(*parent->offsetFt), 'f', 1));
         texts.insert(QStringLiteral("side"), *parent->offsetFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt"));
@@ -115,27 +159,33 @@ void PlaceStep::giveGaugeReason(const QString& reason)
 
 void PlaceStep::aimAt(const book::SiteRow& site)
 {
-    typeAll({{QStringLiteral("purpose"), QStringLiteral("random")},
-             {QStringLiteral("draw"), QString::fromStdString(site.draw)},
-             {QStringLiteral("site"), QString::number(site.number)},
-             {QStringLiteral("lift"), QString::fromStdString(site.lift)},
-             {QStringLiteral("station"), QString::number(site.stationFt, 'f', 1)},
-             {QStringLiteral("offset"), QString::number(std::fabs(site.offsetFt), 'f', 1)},
-             {QStringLiteral("side"), site.offsetFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt")}});
+    QJsonObject texts{{QStringLiteral("purpose"), QStringLiteral("random")},
+                      {QStringLiteral("draw"), QString::fromStdString(site.draw)},
+                      {QStringLiteral("site"), QString::number(site.number)},
+                      {QStringLiteral("lift"), QString::fromStdString(site.lift)}};
+    if (const auto lot = m_facts.book->lot(site.lot); lot && site.stationFt && site.offsetFt) {
+        texts.insert(QStringLiteral("line"), QString::fromStdString(lot->alignment));
+        texts.insert(QStringLiteral("station"), QString::number(*site.stationFt, 'f', 1));
+        texts.insert(QStringLiteral("offset"), QString::number(std::fabs(*site.offsetFt), 'f', 1));
+        texts.insert(QStringLiteral("side"), *site.offsetFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt"));
+    }
+    typeAll(texts);
 }
 
 void PlaceStep::aimAtPoint(double north, double east)
 {
-    const auto& line = m_facts.session->alignment();
-    const auto foot = line ? line->locate(north, east) : Result<method::StationOffset>(refused("The book has no alignment."));
-    if (!foot)
-        return;
-    QJsonObject texts{{QStringLiteral("station"), QString::number(foot->station.feet, 'f', 1)},
-                      {QStringLiteral("offset"), QString::number(std::fabs(foot->offsetRightFt), 'f', 1)},
-                      {QStringLiteral("side"), foot->offsetRightFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt")}};
-    // With a receiver the place is measured where the person stands; without one the point stands as taped until it is typed over.
+    const Whereabouts where = whereaboutsOf(*m_facts.session, north, east);
+    QJsonObject texts{{QStringLiteral("map_north"), QString::number(north, 'f', 3)}, {QStringLiteral("map_east"), QString::number(east, 'f', 3)}};
+    const bool taped = where.line && (!where.lot || isByStations(*where.lot));
+    if (taped) {
+        texts.insert(QStringLiteral("line"), QString::fromStdString(where.line->id));
+        texts.insert(QStringLiteral("station"), QString::number(*where.stationFt, 'f', 1));
+        texts.insert(QStringLiteral("offset"), QString::number(std::fabs(*where.offsetRightFt), 'f', 1));
+        texts.insert(QStringLiteral("side"), *where.offsetRightFt < 0 ? QStringLiteral("Lt") : QStringLiteral("Rt"));
+    }
+    // With a receiver the place is measured where the person stands; without one the point stands until it is taped.
     if (!m_facts.session->positionSource())
-        texts.insert(QStringLiteral("by"), QStringLiteral("tape"));
+        texts.insert(QStringLiteral("by"), taped ? QStringLiteral("tape") : QStringLiteral("map"));
     typeAll(texts);
 }
 
@@ -164,7 +214,7 @@ void PlaceStep::takeFix(const position::Fix& fix)
         return;
     const auto taken = m_averager.add(fix);
     m_positionTrouble = taken ? QString() : QString::fromStdString(taken.error().what);
-    if (!byTape())
+    if (!byHand())
         derive();
 }
 
@@ -172,9 +222,9 @@ void PlaceStep::refresh()
 {
     m_placeTrouble.clear();
     m_north = m_east = m_latitude = m_longitude = m_stationFt = m_offsetFt = std::nullopt;
+    m_line = nullptr;
     showReceiver();
     findPlace();
-    findLot();
     findSite();
     showPurpose();
     setNotYet(isSealed() ? QString() : whyNotYet());
@@ -188,9 +238,9 @@ void PlaceStep::showReceiver()
     m_scatter.clear();
     m_circleRadius = 0;
     m_scatterNote = tr("Hold still.");
-    if (isSealed() || byTape() || keepsPosition()) {
-        m_accuracy = !byTape() && has("accuracy") ? QStringLiteral("±") + typed("accuracy") : QString();
-        m_fixKind = byTape() ? tr("by tape") : typed("fix_kind");
+    if (isSealed() || byHand() || keepsPosition()) {
+        m_accuracy = !byHand() && has("accuracy") ? QStringLiteral("±") + typed("accuracy") : QString();
+        m_fixKind = byHand() ? placeWord() : typed("fix_kind");
         m_fixesText = has("fixes") ? tr("%1 fixes").arg(typed("fixes")) : QString();
         return;
     }
@@ -248,11 +298,16 @@ void PlaceStep::findPlace()
     } else if (byTape()) {
         const double station = textNumber(typed("station"));
         const double offset = textNumber(typed("offset")) * (typed("side") == "Lt" ? -1 : 1);
-        if (!std::isnan(station) && !std::isnan(offset)) {
-            spot = m_facts.book->spotAt(station, offset);
+        m_line = tapedLine();
+        if (!m_line)
+            spot = refused("No alignment is in the book, so that a station cannot be found.");
+        if (m_line && !std::isnan(station) && !std::isnan(offset)) {
+            spot = m_facts.book->spotAt(*m_line, station, offset);
             m_stationFt = station;
             m_offsetFt = offset;
         }
+    } else if (byHand()) {
+        spot = m_facts.book->spotAtGrid(textNumber(typed("map_north")), textNumber(typed("map_east")));
     } else if (const auto average = m_averager.average()) {
         spot = m_facts.book->spotAtPosition(average->latitude, average->longitude);
     }
@@ -264,15 +319,7 @@ void PlaceStep::findPlace()
     } else {
         m_placeTrouble = QString::fromStdString(spot.error().what);
     }
-    if (!m_stationFt && m_north && m_facts.session->alignment()) {
-        const auto foot = m_facts.session->alignment()->locate(*m_north, *m_east);
-        if (foot) {
-            m_stationFt = foot->station.feet;
-            m_offsetFt = foot->offsetRightFt;
-        } else {
-            m_placeTrouble = QString::fromStdString(foot.error().what);
-        }
-    }
+    findLot();
     m_station = m_stationFt ? QString::fromStdString(method::stationText(*m_stationFt, 100.0, 1)) : QStringLiteral("–");
     m_offset = m_offsetFt ? figureText(std::fabs(*m_offsetFt), 1) : QStringLiteral("–");
     m_offsetUnit = !m_offsetFt ? QString() : *m_offsetFt < 0 ? tr("ft Lt") : tr("ft Rt");

@@ -12,13 +12,19 @@
 
 namespace groundcount::view {
 
-/// Step 1: where the test is. A mean of fixes held still, or station and offset by tape; lot, lift and sublot are found
-/// from it; random, directed or retest.
+/// Step 1: where the test is. A mean of fixes held still, station and offset by tape, or a point of the map; lot, lift and sublot are
+/// found from it; random, directed or retest.
 class PlaceStep : public groundcount::view::SheetStep { // written out: the type registrar finds a base by its full name
     Q_OBJECT
     QML_NAMED_ELEMENT(PlaceStep)
     QML_UNCREATABLE("belongs to a TestSheet")
     Q_PROPERTY(bool byTape READ byTape NOTIFY changed)
+    /// By tape or on the map: without the receiver.
+    Q_PROPERTY(bool byHand READ byHand NOTIFY changed)
+    /// The lines that can be measured along, the one in use, and what to do where the job has none.
+    Q_PROPERTY(QStringList lineWords READ lineWords NOTIFY changed)
+    Q_PROPERTY(int lineIndex READ lineIndex NOTIFY changed)
+    Q_PROPERTY(QString lineMissing READ lineMissing NOTIFY changed)
     Q_PROPERTY(QString accuracyLabel MEMBER m_accuracyLabel NOTIFY changed)
     Q_PROPERTY(QString accuracy MEMBER m_accuracy NOTIFY changed)
     Q_PROPERTY(QString fixKind MEMBER m_fixKind NOTIFY changed)
@@ -62,6 +68,11 @@ public:
     PlaceStep(SheetFacts& facts, QObject* parent);
 
     bool byTape() const { return typed("by") == "tape"; }
+    bool byHand() const { return byTape() || typed("by") == "map"; }
+    QStringList lineWords() const;
+    int lineIndex() const;
+    QString lineMissing() const;
+    Q_INVOKABLE void pickLine(int index);
     QStringList purposeWords() const;
     int purposeIndex() const;
     bool asksRetestOf() const { return typed("purpose") == "retest" && !has("retest_of"); }
@@ -99,12 +110,15 @@ protected:
     void judgeEntry(NumberEntry& entry) override;
 
 private:
-    bool keepsPosition() const { return has("keep") && !byTape(); }
+    bool keepsPosition() const { return has("keep") && !byHand(); }
+    const JobLine* tapedLine() const;
+    QString placeWord() const;
     void takeFix(const position::Fix& fix);
     void showReceiver();
     void showAverage(const position::Average& average);
     void findPlace();
     void findLot();
+    void chooseLift();
     void findSite();
     void showStrip(const book::LotRow& lot);
     void addStripMark(const book::LotRow& lot, double stationFt, double offsetFt, Mark mark);
@@ -120,6 +134,7 @@ private:
     // Found from text, fixes and book; everything below is derived again on every change.
     std::optional<double> m_north, m_east, m_latitude, m_longitude, m_stationFt, m_offsetFt;
     std::optional<book::LotRow> m_lot;
+    const JobLine* m_line = nullptr;  ///< that the station counts along
     std::optional<book::LiftRow> m_lift;
     std::optional<book::SiteRow> m_site;
     QString m_placeTrouble;

@@ -6,6 +6,7 @@
 #include "view/figure_text.h"
 #include "view/standing_words.h"
 #include "view/test_rows.h"
+#include "view/whereabouts.h"
 
 #include <algorithm>
 
@@ -167,7 +168,7 @@ void ReviewView::showOwed(const book::ReviewedLot& lot)
             row.id = QString::fromStdString(site.draw) + '/' + QString::number(site.number);
             row.mark = Mark::Owed;
             row.title = tr("Site %1").arg(site.number);
-            row.second = stationOffsetText(site.stationFt, site.offsetFt);
+            row.second = siteWords(site);
             row.word = tr("lift %1").arg(lift.lift->number);
             rows.push_back(std::move(row));
         }

@@ -1,5 +1,6 @@
 #include "view/session.h"
 
+#include "book/arrivals.h"
 #include "book/keys.h"
 #include "book/state_query.h"
 #include "book/store.h"
@@ -213,6 +214,7 @@ Result<std::vector<book::Record>> Session::sealAll(std::vector<book::Entry> entr
 
 void Session::readAgain()
 {
+    m_seen.reset();
     if (m_store)
         refresh();
 }
@@ -224,11 +226,38 @@ void Session::lookForOthers()
         refresh();
 }
 
+bool Session::takeArrivals()
+{
+    if (!m_seen)
+        return false;
+    auto arrived = book::arrivedSince(*m_store, *m_seen, m_snapshot.sites);
+    if (!arrived || !arrived->onlyTests)
+        return false;
+    book::takeOver(m_snapshot.tests, std::move(arrived->tests));
+    book::takeOver(m_snapshot.sites, arrived->sites);
+    m_seen = arrived->upTo;
+    return true;
+}
+
 void Session::refresh()
 {
     std::string trouble;
-    const book::StateQuery query(*m_store);
     m_dataVersion = m_store->dataVersion().value_or(0);
+    if (!takeArrivals())
+        readAll(trouble);
+    refreshPeople();
+    refreshGauge();
+    if (!trouble.empty())
+        setTrouble(QString::fromStdString(trouble));
+    emit recordsChanged();
+}
+
+void Session::readAll(std::string& trouble)
+{
+    const book::StateQuery query(*m_store);
+    m_seen.reset();
+    if (const auto last = m_store->lastRow())
+        m_seen = *last;
     take(query.job(), m_snapshot.job, trouble);
     take(query.tests({}), m_snapshot.tests, trouble);
     take(query.sites({}, {}), m_snapshot.sites, trouble);
@@ -242,11 +271,6 @@ void Session::refresh()
     take(query.people(), m_snapshot.people, trouble);
     take(query.obstacles(), m_snapshot.obstacles, trouble);
     refreshGround(trouble);
-    refreshPeople();
-    refreshGauge();
-    if (!trouble.empty())
-        setTrouble(QString::fromStdString(trouble));
-    emit recordsChanged();
 }
 
 void Session::takeFix()

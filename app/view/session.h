@@ -5,7 +5,7 @@
 #include "method/accept/evaluation_rules.h"
 #include "method/error.h"
 #include "method/rules/rule_set.h"
-#include "method/site/alignment.h"
+#include "view/job_lines.h"
 
 #include <QDateTime>
 #include <QObject>
@@ -109,7 +109,7 @@ public:
     const std::optional<book::GaugeRow>& gauge() const { return m_gauge; }  ///< the gauge in use
     const method::RuleSet& ruleSet() const { return m_ruleSet; }
     const method::EvaluationRules& rules() const { return m_rules; }
-    const std::optional<method::Alignment>& alignment() const { return m_alignment; }
+    const JobLines& lines() const { return m_lines; }  ///< by name; the ones that can be read
     const gis::Crs* crs() const { return m_crs.get(); }
     /// Where the person is now; empty while the receiver is lost or repeats itself.
     std::optional<OwnPlace> ownPlace() const;
@@ -151,6 +151,8 @@ signals:
 private:
     void sign(book::Entry& entry) const;
     void refresh();
+    bool takeArrivals();
+    void readAll(std::string& trouble);
     void refreshGround(std::string& trouble);
     void refreshPeople();
     void refreshGauge();
@@ -162,6 +164,7 @@ private:
     std::unique_ptr<position::PositionSource> m_position;
     QTimer m_lookTimer;
     std::int64_t m_dataVersion = 0;
+    std::optional<std::int64_t> m_seen;  ///< the last record that the snapshot knows, by arrival
     QString m_bookName, m_trouble, m_gaugeMissing, m_receiverTrouble;
     std::optional<QDateTime> m_clock;
     Snapshot m_snapshot;
@@ -169,7 +172,7 @@ private:
     std::optional<book::GaugeRow> m_gauge;
     method::RuleSet m_ruleSet;
     method::EvaluationRules m_rules;
-    std::optional<method::Alignment> m_alignment;
+    JobLines m_lines;
     std::unique_ptr<gis::Crs> m_crs;
     std::optional<OwnPlace> m_own;
 };

@@ -23,14 +23,15 @@ void Session::refreshGround(std::string& trouble)
         else
             keep(crs.error());
     }
-    m_alignment.reset();
-    if (const auto lines = book::StateQuery(*m_store).alignments(); lines && !lines->empty()) {
-        auto line = gis::alignmentFrom(lines->front().body);
-        if (line)
-            m_alignment = std::move(*line);
-        else
-            keep(line.error());
-    }
+    m_lines.clear();
+    if (const auto rows = book::StateQuery(*m_store).alignments())
+        for (const auto& row : *rows) {
+            auto line = gis::alignmentFrom(row.body);
+            if (line)
+                m_lines.add({row.id, QString::fromStdString(row.name), std::move(*line)});
+            else
+                keep(line.error());
+        }
     m_ruleSet = method::neutralRules();
     if (!job.ruleSet.empty()) {
         auto rules = book::jobRules(*m_store);

@@ -235,22 +235,21 @@ void SheetBook::dropDraft(const std::string& key)
         m_session.setTrouble(QString::fromStdString(dropped.error().what));
 }
 
-Result<SheetBook::Spot> SheetBook::spotAt(double stationFt, double offsetRightFt) const
+Result<SheetBook::Spot> SheetBook::spotAt(const JobLine& line, double stationFt, double offsetRightFt) const
 {
-    if (!m_session.alignment())
-        return refused("No alignment is in the book, so that a station cannot be found.");
-    const auto point = m_session.alignment()->at(stationFt, offsetRightFt);
+    const auto point = line.line.at(stationFt, offsetRightFt);
     if (!point)
         return tl::unexpected(point.error());
-    Spot spot{point->northFt, point->eastFt, 0, 0};
+    return spotAtGrid(point->northFt, point->eastFt);
+}
+
+Result<SheetBook::Spot> SheetBook::spotAtGrid(double north, double east) const
+{
     if (!m_session.crs())
         return refused("No coordinate system is in the book.");
-    const auto geographic = m_session.crs()->toGeographic({spot.north, spot.east});
-    if (!geographic)
-        return tl::unexpected(geographic.error());
-    spot.latitudeDeg = geographic->latitudeDeg;
-    spot.longitudeDeg = geographic->longitudeDeg;
-    return spot;
+    return m_session.crs()->toGeographic({north, east}).map([&](const auto& geographic) {
+        return Spot{north, east, geographic.latitudeDeg, geographic.longitudeDeg};
+    });
 }
 
 Result<SheetBook::Spot> SheetBook::spotAtPosition(double latitudeDeg, double longitudeDeg) const

@@ -87,11 +87,12 @@ public:
     Result<void> saveDraft(const std::string& key, const QByteArray& text);
     void dropDraft(const std::string& key);
 
-    /// Grid of a point on the line. @error Refused without an alignment, off the line
+    /// A place in the job's grid and on the globe. @error Refused: no coordinate system; off the line
     struct Spot {
         double north = 0, east = 0, latitudeDeg = 0, longitudeDeg = 0;
     };
-    Result<Spot> spotAt(double stationFt, double offsetRightFt) const;
+    Result<Spot> spotAt(const JobLine& line, double stationFt, double offsetRightFt) const;
+    Result<Spot> spotAtGrid(double north, double east) const;
     Result<Spot> spotAtPosition(double latitudeDeg, double longitudeDeg) const;
 
     /// Key ending of the job's grid unit, "usft", "ft" or "m", and of its densities, "lb_ft3" or "kg_m3".

@@ -176,7 +176,7 @@ void SiteFileSheet::showDoubts()
     if (m_doubt.isEmpty() && !twice.isEmpty())
         m_doubt = tr("The book already has a thing called \"%1\"; sealed again, it stands there twice.").arg(twice);
     const bool byStations = std::any_of(all.lots.begin(), all.lots.end(), [](const auto& l) { return l.alignment.empty() && l.area.empty(); });
-    if (m_doubt.isEmpty() && m_session->alignment() && byStations
+    if (m_doubt.isEmpty() && !m_session->lines().isEmpty() && byStations
         && std::any_of(m_fileLayers.begin(), m_fileLayers.end(), [&](const auto& l) { return kindOf(l) == Kind::Alignment; }))
         m_doubt = tr("The job has a line already, and its lots name none: with a second line their stations no longer say which one they mean.");
 }

@@ -35,7 +35,7 @@ std::vector<std::vector<Cell>> siteRows(const std::string& id, const Record& dra
         const WithUnit north = withUnit(site, "grid_north", Unit::Length);
         const WithUnit east = withUnit(site, "grid_east", Unit::Length);
         rows.push_back({id, draw.hash, textAt(draw.body, "lot"), textAt(draw.body, "lift"), wholeAt(site, "number"),
-                        realOr(textAt(site, "station"), 0), realOr(textAt(site, "offset_ft"), 0), realOr(north.text, 0),
+                        realOf(textAt(site, "station")), realOf(textAt(site, "offset_ft")), realOr(north.text, 0),
                         realOr(east.text, 0), north.unit});
     }
     return rows;

@@ -39,6 +39,7 @@ constexpr Key kTestSite[] = {
     {"fix_kind", Form::AnyText, Need::May},
     {"station", Form::Number, Need::May},
     {"offset_ft", Form::Number, Need::May},
+    {"alignment", Form::Subject, Need::May},
     {"gauge_override_reason", Form::AnyText, Need::May},
     {"position", Form::AnyText, Need::May},
     {"tested_on", Form::Date, Need::May},

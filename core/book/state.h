@@ -76,7 +76,8 @@ struct LiftRow {
 struct SiteRow {  ///< a drawn site
     std::string draw /* hash */, lot, lift;
     int number = 0;
-    double stationFt = 0, offsetFt = 0 /* right positive */, north = 0, east = 0;
+    std::optional<double> stationFt, offsetFt /* right positive */;  ///< missing where no line passes a lot with corners
+    double north = 0, east = 0;
     std::string testId;  ///< the test made at it, empty while owed
 };
 

@@ -1,6 +1,7 @@
 #include "book/state_query.h"
 
 #include "book/row_reader.h"
+#include "book/test_stream.h"
 #include "method/decimal.h"
 
 namespace groundcount::book {
@@ -12,6 +13,27 @@ double inGrid(double value, const std::string& from, const JobRow& job)
 {
     const double per = metresPer(from);
     return from.empty() || per == job.metresPerGridUnit ? value : value * per / job.metresPerGridUnit;
+}
+
+const std::string kVoidText = std::to_string(static_cast<int>(TestState::Void));
+
+/// @param where condition over s with ?1 and ?2; ?3 is the state of a void test
+Result<std::vector<SiteRow>> readSites(const Store& store, const std::string& where, std::initializer_list<std::string> values)
+{
+    const auto job = StateQuery(store).job();
+    if (!job)
+        return tl::unexpected(job.error());
+    return readAll<SiteRow>(store.database(),
+        "SELECT s.draw, s.lot, s.lift, s.number, s.station, s.offset_ft, s.north, s.east, s.grid_unit,"
+        " coalesce((SELECT t.id FROM test_row t WHERE t.draw = s.draw AND t.draw <> '' AND t.site = s.number AND t.state <> ?3"
+        " ORDER BY t.started_at DESC, t.id DESC LIMIT 1), '') FROM site_row s" + where + " ORDER BY s.lot, s.lift, s.number, s.draw",
+        values,
+        [&](RowReader row, SiteRow& s) {
+            std::string unit;
+            row >> s.draw >> s.lot >> s.lift >> s.number >> s.stationFt >> s.offsetFt >> s.north >> s.east >> unit >> s.testId;
+            s.north = inGrid(s.north, unit, *job);
+            s.east = inGrid(s.east, unit, *job);
+        });
 }
 
 }  // namespace
@@ -120,21 +142,12 @@ Result<std::vector<LiftRow>> StateQuery::lifts(const std::string& lot) const
 
 Result<std::vector<SiteRow>> StateQuery::sites(const std::string& lot, const std::string& lift) const
 {
-    const auto job = this->job();
-    if (!job)
-        return tl::unexpected(job.error());
-    return readAll<SiteRow>(m_store.database(),
-        "SELECT s.draw, s.lot, s.lift, s.number, s.station, s.offset_ft, s.north, s.east, s.grid_unit,"
-        " coalesce((SELECT t.id FROM test_row t WHERE t.draw = s.draw AND t.draw <> '' AND t.site = s.number AND t.state <> ?3"
-        " ORDER BY t.started_at DESC, t.id DESC LIMIT 1), '') FROM site_row s"
-        " WHERE (?1 = '' OR s.lot = ?1) AND (?2 = '' OR s.lift = ?2) ORDER BY s.lot, s.lift, s.number, s.draw",
-        {lot, lift, std::to_string(static_cast<int>(TestState::Void))},
-        [&](RowReader row, SiteRow& s) {
-            std::string unit;
-            row >> s.draw >> s.lot >> s.lift >> s.number >> s.stationFt >> s.offsetFt >> s.north >> s.east >> unit >> s.testId;
-            s.north = inGrid(s.north, unit, *job);
-            s.east = inGrid(s.east, unit, *job);
-        });
+    return readSites(m_store, " WHERE (?1 = '' OR s.lot = ?1) AND (?2 = '' OR s.lift = ?2)", {lot, lift, kVoidText});
+}
+
+Result<std::vector<SiteRow>> sitesOfDraw(const Store& store, const std::string& draw)
+{
+    return readSites(store, " WHERE s.id = (SELECT subject FROM record WHERE hash = ?1) AND s.draw = ?1 AND ?2 = ''", {draw, "", kVoidText});
 }
 
 Result<std::vector<ObstacleRow>> StateQuery::obstacles() const

@@ -1,192 +1,183 @@
 #include "book/canonical.h"
 #include "book/row_reader.h"
 #include "book/state_query.h"
+#include "book/test_names.h"
 #include "book/test_stream.h"
 
 #include <algorithm>
-#include <set>
+#include <cstdlib>
+#include <iterator>
+#include <numeric>
 
 namespace groundcount::book {
 
 namespace {
 
 constexpr const char* kTests =
-    "SELECT t.id, t.number, t.lot, coalesce(l.name, ''), t.lift, t.gauge, coalesce(g.name, ''), t.person, coalesce(p.name, ''),"
-    " coalesce(p.certificate, ''), coalesce(nullif(t.material, ''), l.material, ''), coalesce(m.name, ''),"
-    " coalesce(nullif(t.proctor, ''), l.proctor, ''), coalesce(x.name, ''), t.retest_of, coalesce(o.number, ''), t.rework,"
-    " coalesce(f.number, 0), t.purpose, t.state, t.sealed_steps, t.waiting_for, t.reasons, t.started_at, t.verdict_at,"
-    " t.offset_minutes, coalesce(t.north, 0), coalesce(t.east, 0), t.grid_unit, coalesce(t.latitude_deg, 0),"
-    " coalesce(t.longitude_deg, 0), t.ellipsoid_height_m, t.sigma_north_m, t.sigma_east_m, t.fixes, t.fix_kind, t.station,"
-    " t.offset_ft, t.mode, t.depth_in, t.wet, t.water, t.dry, t.content_pct, t.compaction_pct, t.maximum, t.optimum_pct,"
-    " t.coarse_pct, t.uncertainty_pct, t.minimum_pct, t.maximum_pct, t.window_low_pct, t.window_high_pct,"
-    " coalesce(c.density, ''), coalesce(c.moisture, ''), t.density_count, t.moisture_count, t.overrides,"
-    " coalesce(c.override_reason, ''), t.rule_set, t.core, t.record, t.device, t.conflict FROM test_row t"
-    " LEFT JOIN lot_row l ON l.id = t.lot LEFT JOIN lift_row f ON f.id = t.lift LEFT JOIN gauge_row g ON g.id = t.gauge"
-    " LEFT JOIN person_row p ON p.id = t.person"
-    " LEFT JOIN material_row m ON m.id = coalesce(nullif(t.material, ''), l.material)"
-    " LEFT JOIN proctor_row x ON x.id = coalesce(nullif(t.proctor, ''), l.proctor)"
-    " LEFT JOIN test_row o ON o.id = nullif(t.retest_of, '')"
-    " LEFT JOIN standard_count_row c ON c.id = (SELECT subject FROM record WHERE hash = nullif(t.standard_count, ''))";
+    "SELECT id, number, lot, lift, gauge, person, material, proctor, retest_of, rework, purpose, state, sealed_steps, waiting_for, reasons,"
+    " started_at, verdict_at, offset_minutes, coalesce(north, 0), coalesce(east, 0), grid_unit, coalesce(latitude_deg, 0),"
+    " coalesce(longitude_deg, 0), ellipsoid_height_m, sigma_north_m, sigma_east_m, fixes, fix_kind, station, offset_ft, mode, depth_in, wet,"
+    " water, dry, content_pct, compaction_pct, maximum, optimum_pct, coarse_pct, uncertainty_pct, minimum_pct, maximum_pct, window_low_pct,"
+    " window_high_pct, standard_count, density_count, moisture_count, overrides, rule_set, core, record, device, conflict FROM test_row";
 
-void readTest(RowReader row, const JobRow& job, TestRow& t)
-{
-    int purpose = 0;
-    int state = 0;
-    std::string reasons;
-    std::string unit;
-    std::string standardOverride;
-    row >> t.id >> t.number >> t.lot >> t.lotName >> t.lift >> t.gauge >> t.gaugeName >> t.person >> t.personName >>
-        t.certificate >> t.material >> t.materialName >> t.proctor >> t.proctorName >> t.retestOf >> t.retestOfNumber >>
-        t.rework >> t.liftNumber >> purpose >> state >> t.sealedSteps >> t.waitingFor >> reasons >> t.startedAt >>
-        t.verdictAt >> t.offsetMinutes >> t.north >> t.east >> unit >> t.latitudeDeg >> t.longitudeDeg >>
-        t.ellipsoidHeightM >> t.sigmaNorthM >> t.sigmaEastM >> t.fixes >> t.fixKind >> t.stationFt >> t.offsetFt >> t.mode >>
-        t.depthInText >> t.wet >> t.water >> t.dry >> t.contentPct >> t.compactionPct >> t.maximum >> t.optimumPct >>
-        t.coarsePct >> t.uncertaintyPct >> t.minimumPct >> t.maximumPct >> t.windowLowPct >> t.windowHighPct >>
-        t.densityStandard >> t.moistureStandard >> t.densityCount >> t.moistureCount >> t.overrides >> standardOverride >>
-        t.ruleSetHash >> t.coreVersion >> t.recordHash >> t.device >> t.conflict;
-    t.purpose = static_cast<TestPurpose>(purpose);
-    t.state = static_cast<TestState>(state);
-    if (reasons != "[]")
-        if (const auto list = readJson(reasons); list && list->is_array())
-            for (const auto& reason : *list)
-                if (reason.is_string())
-                    t.reasons.push_back(*reason.get_ptr<const std::string*>());
-    if (!standardOverride.empty())
-        t.overrides += (t.overrides.empty() ? "" : "; ") + standardOverride;
-    if (!unit.empty() && metresPer(unit) != job.metresPerGridUnit) {
-        t.north *= metresPer(unit) / job.metresPerGridUnit;
-        t.east *= metresPer(unit) / job.metresPerGridUnit;
+/// Reads the rows of kTests, with the names they point to.
+class TestReader {
+public:
+    TestReader(Database& db, double metresPerGridUnit) : m_db(db), m_metres(metresPerGridUnit), m_names(db) {}
+
+    /// Runs kTests with a condition; `place` says where the next row is read to, `take` has it then.
+    template <class Place, class Take>
+    Result<void> each(const std::string& where, std::initializer_list<std::string> values, Place place, Take take)
+    {
+        auto query = m_db.use(kTests + where);
+        if (!query)
+            return tl::unexpected(query.error());
+        int index = 0;
+        for (const std::string& value : values)
+            query->bind(++index, value);
+        for (;;) {
+            const auto more = query->step();
+            if (!more || !*more)
+                return more ? Result<void>{} : tl::unexpected(more.error());
+            TestRow& test = place();
+            if (auto taken = read(*query, test).and_then([&] { return take(test); }); !taken)
+                return taken;
+        }
     }
-}
 
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
+    /// @param expected rows that are likely, so that none is moved while the list grows
+    Result<std::vector<TestRow>> list(const std::string& where, std::initializer_list<std::string> values, std::size_t expected = 0)
+    {
+        std::vector<TestRow> rows;
+        rows.reserve(expected);
+        const auto read = each(where, values, [&]() -> TestRow& { return rows.emplace_back(); }, [](TestRow&) { return Result<void>{}; });
+        if (!read)
+            return tl::unexpected(read.error());
+        return byStart(std::move(rows));
+    }
 
-/// "26A" is "26"; a number without trailing letters after digits is left as it is.
-std::string withoutLetters(const std::string& number)
+private:
+    Result<void> read(const Statement& from, TestRow& t)
+    {
+        int purpose = 0;
+        int state = 0;
+        std::string reasons;
+        std::string unit;
+        std::string standardCount;
+        RowReader row(from);
+        row >> t.id >> t.number >> t.lot >> t.lift >> t.gauge >> t.person >> t.material >> t.proctor >> t.retestOf >> t.rework >> purpose >>
+            state >> t.sealedSteps >> t.waitingFor >> reasons >> t.startedAt >> t.verdictAt >> t.offsetMinutes >> t.north >> t.east >> unit >>
+            t.latitudeDeg >> t.longitudeDeg >> t.ellipsoidHeightM >> t.sigmaNorthM >> t.sigmaEastM >> t.fixes >> t.fixKind >> t.stationFt >>
+            t.offsetFt >> t.mode >> t.depthInText >> t.wet >> t.water >> t.dry >> t.contentPct >> t.compactionPct >> t.maximum >>
+            t.optimumPct >> t.coarsePct >> t.uncertaintyPct >> t.minimumPct >> t.maximumPct >> t.windowLowPct >> t.windowHighPct >>
+            standardCount >> t.densityCount >> t.moistureCount >> t.overrides >> t.ruleSetHash >> t.coreVersion >> t.recordHash >> t.device >>
+            t.conflict;
+        t.purpose = static_cast<TestPurpose>(purpose);
+        t.state = static_cast<TestState>(state);
+        if (reasons != "[]")
+            if (const auto list = readJson(reasons); list && list->is_array())
+                for (const auto& reason : *list)
+                    if (reason.is_string())
+                        t.reasons.push_back(*reason.get_ptr<const std::string*>());
+        if (const double per = unit.empty() ? m_metres : metresPer(unit); per != m_metres) {
+            t.north *= per / m_metres;
+            t.east *= per / m_metres;
+        }
+        return m_names.fill(t, standardCount);
+    }
+
+    /// A book mostly stands in this order; otherwise each row is moved once, since rows are wide.
+    static std::vector<TestRow> byStart(std::vector<TestRow> rows)
+    {
+        const auto before = [](const TestRow& a, const TestRow& b) {
+            return a.startedAt != b.startedAt ? a.startedAt < b.startedAt : a.id < b.id;
+        };
+        if (std::is_sorted(rows.begin(), rows.end(), before))
+            return rows;
+        std::vector<std::size_t> order(rows.size());
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return before(rows[a], rows[b]); });
+        std::vector<TestRow> sorted;
+        sorted.reserve(rows.size());
+        for (const std::size_t i : order)
+            sorted.push_back(std::move(rows[i]));
+        return sorted;
+    }
+
+    Database& m_db;
+    double m_metres;
+    TestNames m_names;
+};
+
+Result<TestReader> readerOf(const Store& store)
 {
-    std::size_t end = number.size();
-    while (end > 0 && number[end - 1] >= 'A' && number[end - 1] <= 'Z')
-        --end;
-    return end > 0 && isDigit(number[end - 1]) ? number.substr(0, end) : number;
+    return StateQuery(store).job().map([&](const JobRow& job) { return TestReader(store.database(), job.metresPerGridUnit); });
 }
 
 }  // namespace
 
-std::string retestNumber(const std::string& parentNumber, int retest)
-{
-    std::string letters;
-    for (int n = retest; n > 0; n = (n - 1) / 26)
-        letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
-    return parentNumber + letters;
-}
-
 Result<std::vector<TestRow>> StateQuery::tests(const TestFilter& filter) const
 {
-    const auto job = this->job();
-    if (!job)
-        return tl::unexpected(job.error());
-    return readAll<TestRow>(m_store.database(),
-        std::string(kTests) + " WHERE (?1 = '' OR t.lot = ?1) AND (?2 = '' OR t.lift = ?2) AND (?3 = '' OR t.person = ?3)"
-                              " ORDER BY t.started_at, t.id",
-        {filter.lot, filter.lift, filter.person}, [&](RowReader row, TestRow& t) { readTest(row, *job, t); });
+    auto reader = readerOf(m_store);
+    if (!reader)
+        return tl::unexpected(reader.error());
+    if (filter.lot.empty() && filter.lift.empty() && filter.person.empty()) {
+        const auto rows = m_store.database().ask("SELECT count(*) FROM test_row");
+        if (!rows)
+            return tl::unexpected(rows.error());
+        return reader->list("", {}, std::strtoull(rows->c_str(), nullptr, 10));
+    }
+    return reader->list(" WHERE (?1 = '' OR lot = ?1) AND (?2 = '' OR lift = ?2) AND (?3 = '' OR person = ?3)",
+                        {filter.lot, filter.lift, filter.person});
 }
 
 Result<std::vector<TestRow>> testsOfLot(const Store& store, const std::string& lot)
 {
-    const auto job = StateQuery(store).job();
-    if (!job)
-        return tl::unexpected(job.error());
-    return readAll<TestRow>(store.database(), std::string(kTests) + " WHERE t.lot = ?1 ORDER BY t.started_at, t.id", {lot},
-                            [&](RowReader row, TestRow& t) { readTest(row, *job, t); });
+    return readerOf(store).and_then([&](TestReader reader) { return reader.list(" WHERE lot = ?1", {lot}); });
 }
 
 Result<void> eachTestByNumber(const Store& store, const std::function<Result<void>(const TestRow&)>& sink)
 {
-    const auto job = StateQuery(store).job();
-    if (!job)
-        return tl::unexpected(job.error());
+    auto reader = readerOf(store);
+    if (!reader)
+        return tl::unexpected(reader.error());
     // Only ids are sorted; whole rows would not fit the sorter's memory.
     auto order = store.database().use("SELECT id FROM test_row ORDER BY number COLLATE test_number, id");
     if (!order)
         return tl::unexpected(order.error());
-    const std::string byId = std::string(kTests) + " WHERE t.id = ?1";
     for (;;) {
         const auto more = order->step();
         if (!more || !*more)
             return more ? Result<void>{} : tl::unexpected(more.error());
-        auto query = store.database().use(byId);
-        if (!query)
-            return tl::unexpected(query.error());
-        const auto found = query->bind(1, order->text(0)).step();
-        if (!found)
-            return tl::unexpected(found.error());
         TestRow test;
-        readTest(RowReader(*query), *job, test);
-        if (const auto taken = sink(test); !taken)
-            return taken;
+        if (const auto given = reader->each(" WHERE id = ?1", {order->text(0)}, [&]() -> TestRow& { return test = {}; }, sink); !given)
+            return given;
     }
+}
+
+Result<std::vector<TestRow>> testsTouchedBy(const Store& store, const std::vector<std::string>& ids)
+{
+    auto reader = readerOf(store);
+    if (!reader)
+        return tl::unexpected(reader.error());
+    std::vector<TestRow> touched;
+    for (const std::string& id : ids) {
+        auto rows = reader->list(" WHERE id = ?1 OR (retest_of = ?1 AND retest_of <> '')", {id});
+        if (!rows)
+            return rows;
+        std::move(rows->begin(), rows->end(), std::back_inserter(touched));
+    }
+    return touched;
 }
 
 Result<TestRow> StateQuery::test(const std::string& id) const
 {
-    const auto job = this->job();
-    if (!job)
-        return tl::unexpected(job.error());
-    auto rows = readAll<TestRow>(m_store.database(), std::string(kTests) + " WHERE t.id = ?1", {id},
-                                 [&](RowReader row, TestRow& t) { readTest(row, *job, t); });
+    auto rows = readerOf(m_store).and_then([&](TestReader reader) { return reader.list(" WHERE id = ?1", {id}); });
     if (!rows)
         return tl::unexpected(rows.error());
     if (rows->empty())
         return refused("No test of this book has the subject " + id.substr(0, 36) + ".");
     return std::move(rows->front());
-}
-
-Result<std::string> StateQuery::nextTestNumber() const
-{
-    const auto numbers = readAll<std::string>(m_store.database(), "SELECT number FROM test_row", {},
-                                              [](RowReader row, std::string& number) { row >> number; });
-    if (!numbers)
-        return tl::unexpected(numbers.error());
-    long long greatest = 0;
-    for (const std::string& number : *numbers) {
-        const std::string digits = withoutLetters(number);
-        if (!digits.empty() && digits.size() < 16 && std::all_of(digits.begin(), digits.end(), isDigit))
-            greatest = std::max(greatest, std::stoll(digits));
-    }
-    return std::to_string(greatest + 1);
-}
-
-Result<std::string> StateQuery::nextRetestNumber(const std::string& testId) const
-{
-    const auto rows = readAll<std::pair<std::string, std::pair<std::string, std::string>>>(
-        m_store.database(), "SELECT id, number, retest_of FROM test_row", {},
-        [](RowReader row, auto& t) { row >> t.first >> t.second.first >> t.second.second; });
-    if (!rows)
-        return tl::unexpected(rows.error());
-    std::string root = testId;
-    std::string number;
-    std::set<std::string> passed;  // a hostile book may hold a ring of retests
-    const auto find = [&](const std::string& id) {
-        return std::find_if(rows->begin(), rows->end(), [&](const auto& t) { return t.first == id; });
-    };
-    for (auto it = find(root); it != rows->end() && passed.insert(root).second; it = find(root)) {
-        number = it->second.first;
-        if (it->second.second.empty() || find(it->second.second) == rows->end())
-            break;
-        root = it->second.second;
-    }
-    if (number.empty())
-        return refused("No test of this book has the subject " + testId.substr(0, 36) + ".");
-    std::set<std::string> taken;
-    for (const auto& t : *rows)
-        taken.insert(t.second.first);
-    int retest = 1;
-    while (taken.contains(retestNumber(number, retest)))
-        ++retest;
-    return retestNumber(number, retest);
 }
 
 }  // namespace groundcount::book

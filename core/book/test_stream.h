@@ -19,4 +19,11 @@ Result<void> eachTestByNumber(const Store& store, const std::function<Result<voi
 /// Tests of one lot by start, earliest first, found by the index of lots. @error Unavailable when the book cannot be read.
 Result<std::vector<TestRow>> testsOfLot(const Store& store, const std::string& lot);
 
+/// The tests with these ids and their retests, which show the first one's number; a test may stand in it twice.
+/// @error Unavailable when the book cannot be read.
+Result<std::vector<TestRow>> testsTouchedBy(const Store& store, const std::vector<std::string>& ids);
+
+/// The sites of one draw (hash of its record) as StateQuery::sites has them. @error Unavailable when the book cannot be read.
+Result<std::vector<SiteRow>> sitesOfDraw(const Store& store, const std::string& draw);
+
 }  // namespace groundcount::book

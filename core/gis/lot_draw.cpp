@@ -64,10 +64,17 @@ class Writer {
 public:
     explicit Writer(const book::JobRow& job) : m_unit(job.gridUnit == "ftUS" ? "usft" : job.gridUnit) {}
 
-    book::Body one(int number, double along, double across, double station, double offsetFt, PlanPoint at, const std::string& why) const
+    struct Foot {
+        double station = 0, offsetFt = 0;
+    };
+    book::Body one(int number, double along, double across, const std::optional<Foot>& foot, PlanPoint at, const std::string& why) const
     {
-        book::Body body{{"number", number}, {"r_along", full(along)}, {"r_across", full(across)}, {"station", length(station)}, {"offset_ft", length(offsetFt)},
+        book::Body body{{"number", number}, {"r_along", full(along)}, {"r_across", full(across)},
                         {"grid_north_" + m_unit, length(at.northFt)}, {"grid_east_" + m_unit, length(at.eastFt)}};
+        if (foot) {
+            body["station"] = length(foot->station);
+            body["offset_ft"] = length(foot->offsetFt);
+        }
         if (!why.empty())
             body["why"] = why;
         return body;
@@ -123,7 +130,7 @@ Result<book::Body> drawAlong(const book::LotRow& lot, const std::string& lift, c
         const auto at = placed(site.place);
         if (!at)
             return tl::unexpected(at.error());
-        body[list].push_back(writer.one(number, site.along, site.across, at->first.feet, Length::metres((site.place.fromLeftFt - left) * unit).feet(), at->second, site.why));
+        body[list].push_back(writer.one(number, site.along, site.across, Writer::Foot{at->first.feet, Length::metres((site.place.fromLeftFt - left) * unit).feet()}, at->second, site.why));
         return {};
     };
     int number = 0;
@@ -140,28 +147,26 @@ Result<book::Body> drawAlong(const book::LotRow& lot, const std::string& lift, c
 Result<book::Body> drawOver(const book::LotRow& lot, const std::string& lift, const DrawGround& ground, const LotDrawPlan& plan, const std::vector<Keep>& obstacles)
 {
     const auto area = lotGround(lot, ground.job, ground.lines);
+    if (!area)
+        return tl::unexpected(area.error());
+    // A building pad has no line: its sites are known by their grid places alone.
     const auto line = lotLine(lot, ground.job, ground.lines);
-    if (!area || !line)
-        return tl::unexpected(area ? line.error() : area.error());
     const double unit = ground.job.metresPerGridUnit;
     const auto draw = method::drawInArea(*area, plan.sites, plan.edge.metres() / unit, plan.seed, [&](PlanPoint at) { return tooNear(obstacles, at, unit); });
     if (!draw)
         return tl::unexpected(draw.error());
     const Writer writer(ground.job);
     book::Body body = headOf(lot, lift, draw->generator, draw->seed, "area, edge " + length(plan.edge.feet()) + " ft, obstacles by the rule set");
+    const auto footOf = [&](PlanPoint point) -> std::optional<Writer::Foot> {
+        const auto foot = line ? line->locate(point.northFt, point.eastFt) : Result<method::StationOffset>(tl::unexpected(line.error()));
+        return foot ? std::optional(Writer::Foot{foot->station.feet, Length::metres(foot->offsetRightFt * unit).feet()}) : std::nullopt;
+    };
     int number = 0;
-    for (const auto& site : draw->sites) {
-        const auto foot = line->locate(site.point.northFt, site.point.eastFt);
-        if (!foot)
-            return refused("Site " + std::to_string(number + 1) + " has no station: " + foot.error().what);
-        body["sites"].push_back(writer.one(++number, site.alongNorth, site.alongEast, foot->station.feet, Length::metres(foot->offsetRightFt * unit).feet(), site.point, {}));
-    }
+    for (const auto& site : draw->sites)
+        body["sites"].push_back(writer.one(++number, site.alongNorth, site.alongEast, footOf(site.point), site.point, {}));
     number = 0;
-    for (const auto& site : draw->rejected) {
-        // a rejected draw beside the ends of the line has no station of its own: its random numbers and grid place stand
-        const auto foot = line->locate(site.point.northFt, site.point.eastFt);
-        body["rejected"].push_back(writer.one(++number, site.alongNorth, site.alongEast, foot ? foot->station.feet : 0, foot ? Length::metres(foot->offsetRightFt * unit).feet() : 0, site.point, site.why));
-    }
+    for (const auto& site : draw->rejected)
+        body["rejected"].push_back(writer.one(++number, site.alongNorth, site.alongEast, footOf(site.point), site.point, site.why));
     return body;
 }
 

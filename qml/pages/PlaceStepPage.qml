@@ -17,7 +17,7 @@ Column {
     Item {
         width: parent.width
         height: note.y + note.height
-        visible: root.step !== null && !root.step.byTape && !root.step.isSealed
+        visible: root.step !== null && !root.step.byHand && !root.step.isSealed
 
         FixScatter {
             id: scatter
@@ -66,30 +66,45 @@ Column {
     CautionLine {
         objectName: "receiverTrouble"
         width: parent.width
-        visible: text !== "" && root.step !== null && !root.step.byTape && !root.step.isSealed
+        visible: text !== "" && root.step !== null && !root.step.byHand && !root.step.isSealed
         text: Session.receiverTrouble
     }
     LinkRow {
         objectName: "chooseReceiver"
         width: parent.width
-        visible: root.step !== null && !root.step.byTape && !root.step.isSealed && root.step.noReceiver
+        visible: root.step !== null && !root.step.byHand && !root.step.isSealed && root.step.noReceiver
         text: qsTr("Choose a receiver")
         onClicked: Desk.kit = "receiver"
     }
     Body {
         objectName: "positionTrouble"
         width: parent.width
-        visible: text !== "" && root.step !== null && !root.step.byTape
+        visible: text !== "" && root.step !== null && !root.step.byHand
         text: root.step ? root.step.positionTrouble : ""
     }
     LabelledText {
         width: parent.width
-        visible: root.step !== null && (root.step.byTape || root.step.isSealed)
+        visible: root.step !== null && (root.step.byHand || root.step.isSealed)
         label: qsTr("Place")
         text: root.step ? root.step.fixKind : ""
     }
+    Body {
+        objectName: "lineMissing"
+        width: parent.width
+        visible: text !== ""
+        text: root.step ? root.step.lineMissing : ""
+    }
     Rule {
         width: parent.width
+    }
+    ChoiceBar {
+        objectName: "lineChoice"
+        width: parent.width
+        visible: root.step !== null && root.step.byTape && !root.step.isSealed && words.length > 1
+        words: root.step ? root.step.lineWords : []
+        chosen: root.step ? root.step.lineIndex : -1
+        name: qsTr("Line that the tape was laid along")
+        onPicked: index => root.step.pickLine(index)
     }
     Item {
         id: where
@@ -121,15 +136,16 @@ Column {
         visible: root.step !== null && !root.step.isSealed
         SecondaryButton {
             objectName: "typePlace"
-            width: root.step && root.step.byTape ? (parent.width - 10) / 2 : parent.width
+            width: root.step && root.step.byHand ? (parent.width - 10) / 2 : parent.width
+            visible: root.step !== null && root.step.lineWords.length > 0
             glyph: Glyph.Tape
             text: root.step && root.step.byTape ? qsTr("By tape") : qsTr("Place it by tape")
             onClicked: root.step.typePlace()
         }
         SecondaryButton {
             objectName: "useReceiver"
-            width: (parent.width - 10) / 2
-            visible: root.step !== null && root.step.byTape
+            width: root.step && root.step.lineWords.length > 0 ? (parent.width - 10) / 2 : parent.width
+            visible: root.step !== null && root.step.byHand
             glyph: Glyph.Locate
             text: qsTr("Receiver")
             onClicked: root.step.useReceiver()

@@ -4,6 +4,7 @@
 #include "book/seal.h"
 #include "book/audit.h"
 #include "book/parallel.h"
+#include "book/state_query.h"
 #include "book/store.h"
 #include "book/test_columns.h"
 
@@ -228,6 +229,10 @@ void readOnly(const std::string& path)
     from = now();
     const auto columns = must(testColumns(store));
     std::printf("%zu tests: opened in %.2f s, columns in %.2f s, %.0f MB\n", columns.size(), opened, now() - from, residentMegabytes() - before);
+    const double beforeRows = residentMegabytes();
+    from = now();
+    const auto rows = must(StateQuery(store).tests({}));
+    std::printf("%zu whole rows in %.2f s, %.0f MB\n", rows.size(), now() - from, residentMegabytes() - beforeRows);
 }
 
 }  // namespace

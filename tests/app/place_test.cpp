@@ -1,0 +1,202 @@
+// Where a test stands: lots with corners, jobs with several lines or none.
+#include "app/sample_book.h"
+
+#include "book/kinds.h"
+#include "view/day_view.h"
+#include "view/map_content.h"
+#include "view/map_view.h"
+
+#include <QtTest>
+
+using namespace groundcount;
+using namespace groundcount::tests;
+using view::TestSheet;
+
+namespace {
+
+book::Body corner(int ring, double north, double east)
+{
+    return {{"ring", ring}, {"grid_north_usft", sample::text(north)}, {"grid_east_usft", sample::text(east)}};
+}
+
+/// Adds to the sample book: a lot with corners 400 ft east of the line with a hole in it, one lift, one drawn site.
+struct Pad {
+    std::string lot = book::newSubject(), lift = book::newSubject(), draw;
+
+    explicit Pad(view::Session& session)
+    {
+        const double n = sample::kNorth0, e = sample::kEast0 + 400;
+        book::Body body{{"name", "Pad 1"}, {"material", session.snapshot().materials.front().id}, {"proctor", session.snapshot().proctors.front().id},
+                        {"minimum_pct", "95"}, {"tests_per_lift", 3}, {"area", book::Body::array()}};
+        for (const auto& c : {corner(1, n, e), corner(1, n, e + 100), corner(1, n + 100, e + 100), corner(1, n + 100, e), corner(2, n + 40, e + 40),
+                              corner(2, n + 40, e + 60), corner(2, n + 60, e + 60), corner(2, n + 60, e + 40)})
+            body["area"].push_back(c);
+        must(session.seal("lot", lot, body));
+        must(session.seal("lift", lift, {{"lot", lot}, {"number", 1}, {"thickness_in", "8"}}));
+        const book::Body site{{"number", 1}, {"r_along", "0.2"}, {"r_across", "0.2"}, {"grid_north_usft", sample::text(n + 20)}, {"grid_east_usft", sample::text(e + 20)}};
+        draw = must(session.seal("draw", book::newSubject(), {{"lot", lot}, {"lift", lift}, {"generator", "g"}, {"seed", "s"}, {"policy", "p"},
+                                                              {"sites", book::Body::array({site})}, {"rejected", book::Body::array()}}));
+    }
+
+    static std::string must(const Result<book::Record>& sealed)
+    {
+        if (!sealed)
+            qFatal("%s", sealed.error().what.c_str());
+        return sealed->hash;
+    }
+};
+
+/// A second line, 1000 ft east of the first, that runs east; a lot along it.
+std::string addRamp(view::Session& session)
+{
+    const auto line = book::newSubject(), lot = book::newSubject();
+    Pad::must(session.seal("alignment", line, {{"name", "Ramp B"}, {"unit", "ftUS"}, {"begin_station", "5000"}, {"begin_north", sample::text(sample::kNorth0)},
+                                               {"begin_east", sample::text(sample::kEast0 + 1000)}, {"begin_azimuth_deg", "90"},
+                                               {"elements", {{{"kind", "line"}, {"length", "600"}}}}}));
+    Pad::must(session.seal("lot", lot, {{"name", "R-1"}, {"alignment", line}, {"material", session.snapshot().materials.front().id},
+                                        {"proctor", session.snapshot().proctors.front().id}, {"begin_station", "5100"}, {"end_station", "5500"}, {"left_ft", "20"},
+                                        {"right_ft", "20"}, {"minimum_pct", "95"}, {"tests_per_lift", 4}, {"sublots", 4}}));
+    Pad::must(session.seal("lift", book::newSubject(), {{"lot", lot}, {"number", 3}, {"thickness_in", "8"}}));
+    return line;
+}
+
+QString said(TestSheet& sheet, const char* name)
+{
+    return sheet.place()->property(name).toString();
+}
+
+}  // namespace
+
+class PlaceTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void aLotWithCornersHoldsAPointOfTheMap();
+    void itsHoleIsOutsideEveryLot();
+    void itsDrawnSiteIsAimedAtWithoutAStation();
+    void theTapeGoesAlongTheChosenLine();
+    void aPlaceBelongsToTheLotOfItsOwnLine();
+    void theMapDrawsEveryLine();
+};
+
+void PlaceTest::aLotWithCornersHoldsAPointOfTheMap()
+{
+    SampleBook book;
+    const Pad pad(book.session());
+    TestSheet sheet;
+    sheet.setSession(&book.session());
+    sheet.beginAtPoint(sample::kNorth0 + 30, sample::kEast0 + 430);
+    QCOMPARE(said(sheet, "lotText"), QString("Lot Pad 1, lift 1"));
+    QCOMPARE(said(sheet, "fixKind"), QString("on the map"));
+    QCOMPARE(said(sheet, "stripBegin"), QString());
+    sheet.place()->pickPurpose(1);
+    QCOMPARE(sheet.property("sealNotYet").toString(), QString());
+    QVERIFY2(sheet.seal(), qPrintable(sheet.trouble()));
+    const auto& test = book.session().snapshot().tests.back();
+    QCOMPARE(test.lot, pad.lot);
+    QCOMPARE(test.north, sample::kNorth0 + 30);
+    QCOMPARE(test.east, sample::kEast0 + 430);
+    QCOMPARE(test.fixKind, std::string("on the map"));
+    // opened again, it shows what was sealed
+    TestSheet again;
+    again.setSession(&book.session());
+    again.open(QString::fromStdString(test.id));
+    QCOMPARE(said(again, "lotText"), QString("Lot Pad 1, lift 1"));
+    QCOMPARE(said(again, "grid"), QString("N 482,030.0   E 1,205,030.0"));
+}
+
+void PlaceTest::itsHoleIsOutsideEveryLot()
+{
+    SampleBook book;
+    const Pad pad(book.session());
+    TestSheet sheet;
+    sheet.setSession(&book.session());
+    sheet.beginAtPoint(sample::kNorth0 + 50, sample::kEast0 + 450);
+    QCOMPARE(said(sheet, "lotText"), QString("Outside every lot"));
+    sheet.place()->pickPurpose(1);
+    QCOMPARE(sheet.property("sealNotYet").toString(), QString("Seal: outside every lot"));
+}
+
+void PlaceTest::itsDrawnSiteIsAimedAtWithoutAStation()
+{
+    SampleBook book;
+    const Pad pad(book.session());
+    const QString site = QString::fromStdString(pad.draw + "/1");
+    view::DayView day;
+    day.setSession(&book.session());
+    QVERIFY(day.owed()->count() > 0);
+    bool listed = false;
+    for (const auto& row : day.owed()->rows()) {
+        if (row.id != site)
+            continue;
+        listed = true;
+        QCOMPARE(row.lead + row.title, QString("N 482,020, E 1,205,020"));
+    }
+    QVERIFY(listed);
+    TestSheet sheet;
+    sheet.setSession(&book.session());
+    sheet.beginAt(site);
+    QCOMPARE(sheet.place()->draft().value("purpose").toString(), QString("random"));
+    QVERIFY(!sheet.place()->draft().contains("station"));
+    // there is no receiver: the point that the finger shows is taken
+    sheet.place()->aimAtPoint(sample::kNorth0 + 21, sample::kEast0 + 420);
+    QCOMPARE(said(sheet, "siteText"), QString("Drawn site 1 is 1.0 ft away"));
+    QVERIFY2(sheet.seal(), qPrintable(sheet.trouble() + sheet.property("sealNotYet").toString()));
+    QCOMPARE(book.session().snapshot().sites.back().testId.empty(), false);
+}
+
+void PlaceTest::theTapeGoesAlongTheChosenLine()
+{
+    SampleBook book;
+    const auto ramp = addRamp(book.session());
+    TestSheet sheet;
+    sheet.setSession(&book.session());
+    sheet.begin();
+    QCOMPARE(sheet.place()->lineWords(), QStringList({"Line A", "Ramp B"}));
+    QVERIFY(!placeByTape(sheet, "5210", "14.2", 1));  // along Line A: N-4 lies elsewhere
+    sheet.place()->pickLine(1);
+    QCOMPARE(sheet.place()->lineIndex(), 1);
+    QCOMPARE(said(sheet, "lotText"), QString("Lot R-1, lift 3"));
+    QCOMPARE(said(sheet, "grid"), QString("N 481,985.8   E 1,205,810.0"));  // 210 ft east along the ramp, 14.2 ft right of it is south
+    QVERIFY2(sheet.seal(), qPrintable(sheet.trouble()));
+    const auto record = book.session().store().records({.subject = book.session().snapshot().tests.back().id, .kind = "test-site"}).value().front();
+    QCOMPARE(book::textAt(record.body, "alignment"), ramp);
+}
+
+void PlaceTest::aPlaceBelongsToTheLotOfItsOwnLine()
+{
+    SampleBook book;
+    addRamp(book.session());
+    TestSheet sheet;
+    sheet.setSession(&book.session());
+    sheet.beginAtPoint(sample::kNorth0 - 14.2, sample::kEast0 + 1210);
+    QCOMPARE(said(sheet, "lotText"), QString("Lot R-1, lift 3"));
+    QCOMPARE(said(sheet, "station"), QString("52+10.0"));
+    view::MapView map;
+    map.setSession(&book.session());
+    map.touch(sample::kEast0 + 1210 - map.originEast(), sample::kNorth0 - 14.2 - map.originNorth());
+    QCOMPARE(map.touchedText(), QString("Ramp B 52+10, 14 Rt"));
+}
+
+void PlaceTest::theMapDrawsEveryLine()
+{
+    SampleBook book;
+    const auto lines = [&] {
+        const auto scene = view::mapContent(book.session(), map::kEveryLift);
+        return std::count_if(scene->lines.begin(), scene->lines.end(), [](const auto& l) { return l.style == map::LineStyle::Alignment; });
+    };
+    QCOMPARE(lines(), 1);
+    addRamp(book.session());
+    QCOMPARE(lines(), 2);
+    const auto scene = view::mapContent(book.session(), map::kEveryLift);
+    const auto lot = std::find_if(scene->areas.begin(), scene->areas.end(), [](const auto& a) { return a.label == "R-1"; });
+    QVERIFY(lot != scene->areas.end());
+    const auto origin = view::sceneOrigin(book.session());
+    for (const auto& v : lot->rings.front()) {
+        QVERIFY(v.east + origin.east > sample::kEast0 + 1099 && v.east + origin.east < sample::kEast0 + 1501);
+        QVERIFY(std::abs(v.north + origin.north - sample::kNorth0) < 20.01);
+    }
+}
+
+QTEST_GUILESS_MAIN(PlaceTest)
+#include "place_test.moc"
