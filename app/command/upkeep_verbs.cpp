@@ -1,8 +1,10 @@
 #include "book/audit.h"
+#include "book/bundle.h"
 #include "book/seal.h"
 #include "book/state_query.h"
 #include "command/open_book.h"
 #include "command/verb.h"
+#include "gis/bundle_file.h"
 
 #include <filesystem>
 #include <memory>
@@ -37,19 +39,25 @@ std::string lineText(const book::HistoryLine& line)
     return text;
 }
 
+/// What another book or a bundle holds that this one lacks.
+Result<book::MergeReport> takeFrom(book::Store& into, const std::string& other)
+{
+    if (other.ends_with(gis::kBundleEnding))
+        return book::takeBundleFile(into, other, [](std::size_t) { return true; }).map([](const book::BundleReport& all) -> book::MergeReport { return all; });
+    const auto from = openToRead(other);
+    return from ? into.mergeFrom(*from) : tl::unexpected(from.error());
+}
+
 /// Merges into a book, or into a new one that becomes a copy of the other.
 Result<book::MergeReport> mergeInto(const std::string& path, const std::string& other, const std::string& key)
 {
-    const auto from = openToRead(other);
-    if (!from)
-        return tl::unexpected(from.error());
     std::error_code ignored;
     if (std::filesystem::exists(path, ignored)) {
         auto store = openToWrite(path, key);
-        return store ? store->mergeFrom(*from) : tl::unexpected(store.error());
+        return store ? takeFrom(*store, other) : tl::unexpected(store.error());
     }
     auto fresh = NewBook::begin(path, key);
-    auto report = fresh ? fresh->store().mergeFrom(*from) : Result<book::MergeReport>(tl::unexpected(fresh.error()));
+    auto report = fresh ? takeFrom(fresh->store(), other) : Result<book::MergeReport>(tl::unexpected(fresh.error()));
     if (report)
         if (auto finished = fresh->finish(); !finished)
             return tl::unexpected(finished.error());
@@ -96,12 +104,12 @@ void addRebuild(CLI::App& app, int& status)
 
 void addMerge(CLI::App& app, int& status)
 {
-    auto* verb = app.add_subcommand("merge", "Take the records of another book into this one");
+    auto* verb = app.add_subcommand("merge", "Take the records of another book or a bundle into this one");
     auto path = std::make_shared<std::string>();
     auto other = std::make_shared<std::string>();
     auto key = std::make_shared<std::string>();
     verb->add_option("BOOK", *path, "Field book that receives; when it does not exist it becomes a copy of the other")->required();
-    verb->add_option("OTHER", *other, "Field book that is read")->required();
+    verb->add_option("OTHER", *other, "Field book or .fieldbundle that is read")->required();
     verb->add_option("--key", *key, "Device key file")->type_name("FILE");
     verb->footer("A union: what is here already is left alone, so the verb can be repeated. Each refused record is named and holds back\n"
                  "nothing else; the exit status is then 1.");

@@ -14,10 +14,11 @@ namespace {
 /// Stand for a lot on Lots while the owner's file is made and while the shared server is looked at; no lot has such an id.
 const QString kHandOver = QStringLiteral("hand-over");
 const QString kServer = QStringLiteral("server");
+const QString kPublish = QStringLiteral("publish");
 
 bool isNoLot(const QString& id)
 {
-    return id.isEmpty() || id == kHandOver || id == kServer;
+    return id.isEmpty() || id == kHandOver || id == kServer || id == kPublish;
 }
 
 /// Id of the gauge, reference test or person of this name; empty for no name. @error Refused for a name that the book does not have
@@ -121,7 +122,7 @@ Result<void> Desk::openNamed(const QString& what)
         setScreenOpen(true);
         return {};
     }
-    if (what == kHandOver || what == kServer) {
+    if (what == kHandOver || what == kServer || what == kPublish) {
         setPlace(QStringLiteral("lots"));
         setLot(what);
         return {};

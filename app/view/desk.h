@@ -79,7 +79,7 @@ public:
     Q_INVOKABLE void openRecord(const QString& testId);
     /// What is typed stays as a draft; what is sealed is in the book.
     Q_INVOKABLE void closeTest();
-    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name, "lot:N-4/review" its review, "coverage" the map with it, "hand-over" and "server" those pages,
+    /// Opens what a word names: "new" a new test, "test:26" a test by its number, "test:26/4" its fourth step, "lot:N-4" a lot by its name, "lot:N-4/review" its review, "coverage" the map with it, "hand-over", "server" and "publish" those pages,
     /// "kit:counts" a sheet of Kit, "kit:material:P-12" with its subject by name, "paper:day" today's sheet, "paper:26" the sheet of a test, "paper:lot:N-4" and "paper:review:N-4" those of a lot.
     /// @error Refused for another word, or a name that the book does not have
     Result<void> openNamed(const QString& what);

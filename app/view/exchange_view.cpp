@@ -1,8 +1,9 @@
 #include "view/exchange_view.h"
 
+#include "view/figure_text.h"
+
 #include "book/store.h"
 #include "share/address.h"
-#include "share/exchange.h"
 
 #include <QLocale>
 
@@ -45,6 +46,7 @@ void ExchangeView::readDrafts()
     }
     m_book = book;
     m_jobId = id;
+    m_isEmpty = m_session->isOpen() && m_session->store().lastRow().value_or(1) == 0;
     if (m_every == 1)
         m_clock.start();
     else
@@ -93,8 +95,6 @@ QString ExchangeView::missing() const
         return tr("Exchange: no book is open");
     if (m_session->isReadOnly())
         return tr("Exchange: this book can only be read");
-    if (m_jobId.isEmpty())
-        return tr("Exchange: this book has no record yet");
     if (m_address.isEmpty())
         return tr("Exchange: type the server's address");
     if (!share::checkKeptAddress(m_address.toStdString()))
@@ -106,62 +106,67 @@ QString ExchangeView::progress() const
 {
     if (m_work.isStopping())
         return tr("Stopping");
-    switch (m_stage.load()) {
-    case 1: return tr("Sending: %1 looked at").arg(counted(m_count));
-    case 2: return tr("Taking: %1 read").arg(counted(m_count));
+    switch (m_progress.stage.load()) {
+    case ServerProgress::Sending: return tr("Sending: %1 looked at").arg(counted(m_progress.count));
+    case ServerProgress::Taking: return tr("Taking: %1 read").arg(counted(m_progress.count));
     default: return tr("Reaching the server");
     }
 }
 
-ExchangeView::Outcome ExchangeView::work(const std::string& book, const std::string& address, const std::atomic<bool>& stop)
+/// Starts one piece of work; `tell` says what became of it.
+void ExchangeView::begin(std::function<ServerOutcome(ServerProgress&, const std::atomic<bool>&)> work)
 {
-    Outcome outcome;
-    auto store = book::Store::open(book, book::OpenMode::ReadWrite);
-    if (!store) {
-        outcome.trouble = store.error().what;
-        return outcome;
-    }
-    const auto counting = [&](int stage) {
-        return [this, stage, &stop](std::size_t count) {
-            m_stage = stage;
-            m_count = count;
-            return !stop;
-        };
-    };
-    const auto patience = [&stop] { return !stop; };
-    const auto pushed = share::push(*store, address, counting(1), patience);
-    if (pushed)
-        outcome.sent = pushed->sent;
-    if (!pushed || pushed->stopped) {
-        outcome.trouble = pushed ? std::string() : pushed.error().what;
-        outcome.stopped = pushed.has_value();
-        return outcome;
-    }
-    const auto pulled = share::pull(*store, address, {}, counting(2), patience);
-    if (!pulled) {
-        outcome.trouble = pulled.error().what;
-        return outcome;
-    }
-    outcome.taken = pulled->taken;
-    outcome.contents = pulled->blobs;
-    outcome.refused = pulled->refused;
-    outcome.stopped = pulled->stopped;
-    return outcome;
+    m_isListing = false;
+    m_progress.stage = ServerProgress::Reaching;
+    m_progress.count = 0;
+    m_done.clear();
+    m_trouble.clear();
+    m_work.start([this, work = std::move(work)](const std::atomic<bool>& stop) { m_outcome = work(m_progress, stop); });
+    emit changed();
 }
 
 void ExchangeView::exchange()
 {
+    if (isRunning() || m_isEmpty || !missing().isEmpty())
+        return;
+    begin([book = m_session->store().path(), address = m_address.toStdString()](ServerProgress& progress, const std::atomic<bool>& stop) {
+        return exchangeWith(book, address, progress, stop);
+    });
+}
+
+void ExchangeView::join(const QString& job)
+{
+    if (isRunning() || !m_isEmpty || !missing().isEmpty())
+        return;
+    begin([book = m_session->store().path(), address = m_address.toStdString(), id = job.toStdString()](ServerProgress& progress, const std::atomic<bool>& stop) {
+        return joinJob(book, address, id, progress, stop);
+    });
+}
+
+void ExchangeView::takeFile(const QUrl& file)
+{
+    if (isRunning() || !m_session->isOpen() || m_session->isReadOnly())
+        return;
+    const QString path = file.isLocalFile() ? file.toLocalFile() : file.toString();
+    begin([book = m_session->store().path(), path = path.toStdString()](ServerProgress& progress, const std::atomic<bool>& stop) {
+        return takeBundle(book, path, progress, stop);
+    });
+}
+
+void ExchangeView::askJobs()
+{
     if (isRunning() || !missing().isEmpty())
         return;
-    m_stage = 0;
-    m_count = 0;
-    m_done.clear();
-    m_trouble.clear();
-    // A store of its own: the pages go on with theirs.
-    m_work.start([this, book = m_session->store().path(), address = m_address.toStdString()](const std::atomic<bool>& stop) {
-        m_outcome = work(book, address, stop);
+    begin([this, address = m_address.toStdString()](ServerProgress&, const std::atomic<bool>& stop) {
+        ServerOutcome outcome;
+        auto jobs = share::jobsOn(address, [&stop] { return !stop; });
+        outcome.stopped = stop;
+        if (!jobs && !stop)
+            outcome.trouble = jobs.error().what;
+        m_listed = jobs ? std::move(*jobs) : std::vector<share::ServerJob>();
+        return outcome;
     });
-    emit changed();
+    m_isListing = true;
 }
 
 void ExchangeView::stop()
@@ -170,9 +175,29 @@ void ExchangeView::stop()
     emit changed();
 }
 
+void ExchangeView::tellJobs()
+{
+    std::vector<Row> rows;
+    for (const share::ServerJob& job : m_listed) {
+        const QString id = QString::fromStdString(job.id);
+        Row row = Row::ofWords(job.name.empty() ? id : QString::fromStdString(job.name),
+                               job.texts == 0 ? tr("nothing sent yet") : tr("%1 records and photos, the newest of %2").arg(counted(static_cast<std::size_t>(job.texts)), localText(job.latest, m_session->offsetMinutes(), QStringLiteral("MMM d, h:mm"))), {});
+        row.id = id;
+        row.chevron = true;
+        rows.push_back(std::move(row));
+    }
+    m_jobs.setRows(std::move(rows));
+    m_trouble = QString::fromStdString(m_outcome.trouble);
+    if (m_trouble.isEmpty())
+        m_done = m_outcome.stopped ? tr("Stopped.") : m_listed.empty() ? tr("The server shows this login no job; its administrator admits logins.") : QString();
+    emit changed();
+}
+
 void ExchangeView::tell()
 {
-    const Outcome& outcome = m_outcome;
+    if (m_isListing)
+        return tellJobs();
+    const ServerOutcome& outcome = m_outcome;
     std::vector<Row> rows;
     for (const std::string& sentence : outcome.refused)
         rows.push_back(Row::ofWords(QString::fromStdString(sentence), {}, {}));

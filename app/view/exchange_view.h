@@ -2,11 +2,16 @@
 
 #include "view/beside_work.h"
 #include "view/row_list.h"
+#include "view/server_work.h"
 #include "view/session.h"
+
+#include "share/job_list.h"
 
 #include <QObject>
 #include <QTimer>
+#include <QUrl>
 #include <atomic>
+#include <functional>
 
 namespace groundcount::view {
 
@@ -26,6 +31,8 @@ class ExchangeView : public QObject {
     Q_PROPERTY(QString done READ done NOTIFY changed)
     Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
     Q_PROPERTY(groundcount::view::RowList* refused READ refused CONSTANT)
+    Q_PROPERTY(bool empty READ isEmpty NOTIFY changed)
+    Q_PROPERTY(groundcount::view::RowList* jobs READ jobs CONSTANT)
 
 public:
     explicit ExchangeView(Session* session, QObject* parent = nullptr);
@@ -46,32 +53,39 @@ public:
     /// What the server gave that is not sound, one sentence each.
     RowList* refused() { return &m_refused; }
 
+    /// Whether the book has no record yet, so that it can become a copy of a job.
+    bool isEmpty() const { return m_isEmpty; }
+    /// The jobs that the server shows to this login, after askJobs; a row's id is the job's.
+    RowList* jobs() { return &m_jobs; }
+
     Q_INVOKABLE void pickEvery(int index);
     Q_INVOKABLE void exchange();
+    /// Lists the jobs of the server.
+    Q_INVOKABLE void askJobs();
+    /// Makes the empty book a copy of a job of the list.
+    Q_INVOKABLE void join(const QString& job);
+    /// Takes a bundle file in, as from a server.
+    Q_INVOKABLE void takeFile(const QUrl& file);
     Q_INVOKABLE void stop();
 
 signals:
     void changed();
 
 private:
-    struct Outcome {
-        std::size_t sent = 0, taken = 0, contents = 0;
-        std::vector<std::string> refused;
-        bool stopped = false;
-        std::string trouble;
-    };
     void readDrafts();
     void saveDraft(const char* step, const QString& text);
-    Outcome work(const std::string& book, const std::string& address, const std::atomic<bool>& stop);
+    void begin(std::function<ServerOutcome(ServerProgress& progress, const std::atomic<bool>& stop)> work);
     void tell();
+    void tellJobs();
 
     Session* m_session;
     QString m_book, m_jobId, m_address, m_done, m_trouble;
     int m_every = 0;
-    RowList m_refused;
-    std::atomic<int> m_stage = 0;  ///< 0 reaching, 1 sending, 2 taking
-    std::atomic<std::size_t> m_count = 0;
-    Outcome m_outcome;  ///< of the work, when it ended
+    bool m_isEmpty = false, m_isListing = false;
+    RowList m_refused, m_jobs;
+    ServerProgress m_progress;
+    ServerOutcome m_outcome;                  ///< of the work, when it ended
+    std::vector<share::ServerJob> m_listed;   ///< the same
     QTimer m_clock;
     BesideWork m_work;  ///< the last member: it ends before what it writes to
 };

@@ -1,9 +1,10 @@
 #include "view/hand_over_view.h"
 
 #include "book/store.h"
-#include "gis/hand_over.h"
+#include "gis/bundle_file.h"
 
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QLocale>
 #include <QRegularExpression>
@@ -12,34 +13,19 @@
 namespace groundcount::view {
 namespace {
 
-constexpr int kLookMs = 100;
+constexpr qint64 kLongestNames = 1 << 20;  // bytes of a file with an owner's names: far beyond a few hundred columns
 
-struct Format {
-    const char* ending;
-    gis::HandOverFormat format;
-};
-constexpr Format kFormats[] = {{"gpkg", gis::HandOverFormat::GeoPackage}, {"geojson", gis::HandOverFormat::GeoJson}, {"csv", gis::HandOverFormat::Csv}};
-
-Row counted(const QString& title, const QString& second, std::size_t count)
+QString counted(std::size_t count)
 {
-    Row row = Row::ofWords(title, second, {});
-    row.figure = QLocale().toString(static_cast<qulonglong>(count));
-    return row;
+    return QLocale().toString(static_cast<qulonglong>(count));
 }
 
 }  // namespace
 
 HandOverView::HandOverView(QObject* parent) : QObject(parent)
 {
-    m_watch.setInterval(kLookMs);
-    connect(&m_watch, &QTimer::timeout, this, &HandOverView::look);
-}
-
-HandOverView::~HandOverView()
-{
-    m_stop = true;
-    if (m_work.joinable())
-        m_work.join();
+    connect(&m_work, &BesideWork::going, this, &HandOverView::progressChanged);
+    connect(&m_work, &BesideWork::ended, this, &HandOverView::tell);
 }
 
 void HandOverView::setSession(Session* session)
@@ -53,36 +39,9 @@ void HandOverView::setSession(Session* session)
 
 void HandOverView::refresh()
 {
-    const Snapshot& all = m_session->snapshot();
-    std::vector<Row> rows{counted(tr("Tests"), tr("place, figures, verdict and who made it"), all.tests.size())};
-    if (m_format == 0) {
-        rows.push_back(counted(tr("Drawn sites"), tr("tested and owed"), all.sites.size()));
-        rows.push_back(counted(tr("Lifts"), tr("the ground that each test stands for"), all.lifts.size()));
-        rows.push_back(counted(tr("Lots"), tr("requirement and how far they are"), all.lots.size()));
-        rows.push_back(counted(tr("Obstacles"), tr("places and lines"), all.obstacles.size()));
-        rows.push_back(Row::ofWords(tr("Photos, symbols, rule sets"), tr("and the hashes that tie the file to this book"), {}));
-    }
-    m_contents.setRows(std::move(rows));
+    const auto records = m_session->isOpen() ? m_session->store().lastRow().value_or(-1) : -1;
+    m_contents.setRows(handOverContents(m_form, m_layer, m_session->snapshot(), records));
     emit changed();
-}
-
-QStringList HandOverView::formatWords() const
-{
-    return {QStringLiteral("GeoPackage"), QStringLiteral("GeoJSON"), QStringLiteral("CSV")};
-}
-
-QString HandOverView::formatNote() const
-{
-    switch (m_format) {
-    case 1: return tr("Tests only, as longitude and latitude on WGS 84. Between NAD 83 and WGS 84 lie one to two metres on the ground.");
-    case 2: return tr("Tests only, as a table; places in the job's coordinate system.");
-    default: return tr("Everything in one file, in the job's coordinate system. A desktop GIS opens it with the symbols of this map.");
-    }
-}
-
-QString HandOverView::ending() const
-{
-    return QString::fromLatin1(kFormats[m_format].ending);
 }
 
 QUrl HandOverView::suggested() const
@@ -92,80 +51,174 @@ QUrl HandOverView::suggested() const
     if (name.isEmpty())
         name = QStringLiteral("job");
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QUrl::fromLocalFile(QDir(folder).filePath(name + '.' + ending()));
+    return QUrl::fromLocalFile(QDir(folder).filePath(name + (ending().isEmpty() ? QStringLiteral("-shapefile") : '.' + ending())));
 }
 
 QString HandOverView::missing() const
 {
     if (!m_session || !m_session->isOpen())
         return tr("Hand over: no book is open");
-    if (!m_session->crs())
+    if (m_form != HandOverForm::Bundle && !m_session->crs())
         return tr("Hand over: the job needs a coordinate system");
+    if (m_form == HandOverForm::Bundle && m_session->store().bookId().value_or("").empty())
+        return tr("Hand over: this book has no record yet");
     return {};
 }
 
-void HandOverView::pickFormat(int index)
+/// What was said of the file before belongs to another one now.
+void HandOverView::forget()
 {
-    if (index < 0 || index >= static_cast<int>(std::size(kFormats)) || index == m_format || isRunning())
-        return;
-    m_format = index;
     m_done.clear();
     m_trouble.clear();
     refresh();
     emit progressChanged();
 }
 
+void HandOverView::pickFormat(int index)
+{
+    if (index < 0 || index >= formatWords().size() || index == formatIndex() || isRunning())
+        return;
+    m_form = static_cast<HandOverForm>(index);
+    forget();
+}
+
+void HandOverView::pickLayer(int index)
+{
+    if (index < 0 || index >= layerWords().size() || index == m_layer || isRunning())
+        return;
+    m_layer = index;
+    forget();
+}
+
+void HandOverView::takeColumns(const QUrl& file)
+{
+    if (isRunning())
+        return;
+    const QString path = file.isLocalFile() ? file.toLocalFile() : file.toString();
+    QFile names(path);
+    m_names = {};
+    m_columns.clear();
+    forget();
+    if (!names.open(QIODevice::ReadOnly)) {
+        m_trouble = tr("The file %1 cannot be read.").arg(path);
+    } else if (names.size() > kLongestNames) {
+        m_trouble = tr("A file with the owner's names has at most %1 bytes; %2 has %3.").arg(counted(kLongestNames), path, counted(static_cast<std::size_t>(names.size())));
+    } else if (auto map = gis::readFieldMap(names.readAll().toStdString()); !map) {
+        m_trouble = QString::fromStdString(map.error().what);
+    } else {
+        m_names = std::move(*map);
+        m_columns = QFileInfo(path).fileName();
+    }
+    emit changed();
+    emit progressChanged();
+}
+
+void HandOverView::dropColumns()
+{
+    if (isRunning())
+        return;
+    m_names = {};
+    m_columns.clear();
+    forget();
+}
+
+HandOverView::Outcome HandOverView::layersInto(const std::string& book, gis::HandOverAsk ask, const std::atomic<bool>& stop)
+{
+    Outcome outcome;
+    ask.options.keepOn = [this, &stop](std::size_t rows) {
+        m_rows = rows;
+        return !stop;
+    };
+    const auto store = book::Store::open(book, book::OpenMode::ReadOnly);
+    const auto result = store ? gis::handOver(*store, ask) : tl::unexpected(store.error());
+    if (!result) {
+        outcome.trouble = result.error().what;
+        return outcome;
+    }
+    for (const auto& layer : result->layers)
+        outcome.rows += static_cast<std::size_t>(layer.rows);
+    outcome.layers = result->layers.size();
+    outcome.photos = result->photos;
+    outcome.cutTexts = result->cutTexts;
+    return outcome;
+}
+
+HandOverView::Outcome HandOverView::bundleInto(const std::string& book, const std::string& path, const std::atomic<bool>& stop)
+{
+    Outcome outcome;
+    const auto store = book::Store::open(book, book::OpenMode::ReadOnly);
+    const auto written = store ? gis::handOverBundle(*store, path,
+                                                     [this, &stop](std::size_t texts) {
+                                                         m_rows = texts;
+                                                         return !stop;
+                                                     })
+                               : tl::unexpected(store.error());
+    if (!written) {
+        outcome.trouble = written.error().what;
+        return outcome;
+    }
+    outcome.records = written->records;
+    outcome.contents = written->blobs;
+    return outcome;
+}
+
 void HandOverView::write(const QUrl& target)
 {
     if (isRunning() || !missing().isEmpty())
         return;
-    QString file = target.toLocalFile();
-    if (!file.isEmpty() && QFileInfo(file).suffix().isEmpty())
-        file += '.' + ending();
+    m_target = target.toLocalFile();
+    if (!m_target.isEmpty() && QFileInfo(m_target).suffix().isEmpty() && !ending().isEmpty())
+        m_target += '.' + ending();
     gis::HandOverAsk ask;
-    ask.path = file.toStdString();
-    ask.format = kFormats[m_format].format;
-    ask.options.keepOn = [this](std::size_t rows) {
-        m_rows = rows;
-        return !m_stop;
-    };
-    m_stop = false;
-    m_ended = false;
+    ask.path = m_target.toStdString();
+    if (asksLayer())
+        ask.layers = {handOverLayer(m_layer)};
+    ask.map = m_names;
+    const auto format = handOverFormat(m_form);
+    if (format)
+        ask.format = *format;
     m_rows = 0;
     m_done.clear();
     m_trouble.clear();
-    m_progress = tr("Reading the book");
     // A store of its own: the pages go on with theirs.
-    m_work = std::thread([this, ask, book = m_session->store().path()] {
-        const auto store = book::Store::open(book, book::OpenMode::ReadOnly);
-        const auto result = store ? gis::handOver(*store, ask) : tl::unexpected(store.error());
-        std::size_t rows = 0;
-        if (result)
-            for (const auto& layer : result->layers)
-                rows += static_cast<std::size_t>(layer.rows);
-        const std::lock_guard lock(m_guard);
-        m_succeeded = result.has_value();
-        m_outcome = result ? tr("%1 is written and was read again: %2 rows.").arg(QString::fromStdString(ask.path), QLocale().toString(static_cast<qulonglong>(rows)))
-                           : QString::fromStdString(result.error().what);
-        m_ended = true;
+    m_work.start([this, ask, isBundle = !format, book = m_session->store().path()](const std::atomic<bool>& stop) {
+        m_outcome = isBundle ? bundleInto(book, ask.path, stop) : layersInto(book, ask, stop);
     });
-    m_watch.start();
     emit progressChanged();
 }
 
-void HandOverView::look()
+void HandOverView::stop()
 {
-    if (!m_ended) {
-        if (m_rows > 0)
-            m_progress = m_stop ? tr("Stopping") : tr("Writing: %1 rows").arg(QLocale().toString(static_cast<qulonglong>(m_rows)));
-        emit progressChanged();
-        return;
-    }
-    m_watch.stop();
-    m_work.join();
-    const std::lock_guard lock(m_guard);
-    (m_succeeded ? m_done : m_trouble) = m_outcome;
-    m_progress.clear();
+    m_work.askToStop();
+    emit progressChanged();
+}
+
+QString HandOverView::progress() const
+{
+    if (m_work.isStopping())
+        return tr("Stopping");
+    return m_rows == 0 ? tr("Reading the book") : tr("Writing: %1 rows").arg(counted(m_rows));
+}
+
+QString HandOverView::sentence() const
+{
+    const Outcome& outcome = m_outcome;
+    if (m_form == HandOverForm::Bundle)
+        return tr("%1 is written: %2 records, %3 photos or notes.").arg(m_target, counted(outcome.records), counted(outcome.contents));
+    QString words = tr("%1 is written and was read again: %2 rows.").arg(m_target, counted(outcome.rows));
+    if (outcome.layers > 1)
+        words += ' ' + tr("%1 layers.").arg(counted(outcome.layers));
+    if (outcome.photos > 0)
+        words += ' ' + tr("%1 photos.").arg(counted(outcome.photos));
+    if (outcome.cutTexts > 0)
+        words += ' ' + tr("%1 texts were cut at the 254 bytes of the format; a GeoPackage has them whole.").arg(counted(outcome.cutTexts));
+    return words;
+}
+
+void HandOverView::tell()
+{
+    m_trouble = QString::fromStdString(m_outcome.trouble);
+    m_done = m_outcome.trouble.empty() ? sentence() : QString();
     emit progressChanged();
 }
 

@@ -94,26 +94,6 @@ Result<Connection> Connection::open(const std::string& address, Patience patienc
     return connection;
 }
 
-Result<void> Connection::copy(const std::string& sql, const std::function<Result<void>(const LineSink&)>& lines)
-{
-    const Answer begun(PQexec(m_raw.get(), sql.c_str()));
-    if (begun.status() != PGRES_COPY_IN)
-        return tl::unexpected(said(m_raw.get(), begun.raw()));
-    const auto given = lines([this](const std::string& line) -> Result<void> {
-        if (PQputCopyData(m_raw.get(), line.data(), static_cast<int>(line.size())) == 1)
-            return {};
-        return unavailable("The server does not take more: " + firstLine(PQerrorMessage(m_raw.get())) + ".");
-    });
-    PQputCopyEnd(m_raw.get(), given ? nullptr : "stopped by the sender");
-    Result<void> outcome;
-    while (PGresult* raw = PQgetResult(m_raw.get())) {  // to the end, or the connection stays in the copy
-        const Answer answer(raw);
-        if (answer.status() != PGRES_COMMAND_OK && outcome)
-            outcome = tl::unexpected(said(m_raw.get(), raw));
-    }
-    return given ? outcome : given;
-}
-
 Result<std::string> Connection::literal(const std::string& text) const
 {
     char* quotedText = PQescapeLiteral(m_raw.get(), text.c_str(), text.size());

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "method/error.h"
+#include "share/connect.h"
 #include "share/patience.h"
 
 #include <cstdint>
@@ -46,7 +47,7 @@ private:
 class Connection {
 public:
     /// @param address libpq's connection string or URI. A server beyond this machine needs sslmode=verify-full.
-    /// @param patience asked at least every 50 ms while the server is silent (not while its name is looked up); once it says no the
+    /// @param patience asked at least every 50 ms while the server is silent, also while its name is looked up; once it says no the
     ///        connection is closed and every later statement refused
     /// @error Refused for an address that cannot be read or does not verify the server; Unavailable with libpq's words.
     static Result<Connection> open(const std::string& address, Patience patience = {});
@@ -65,15 +66,15 @@ public:
     Result<std::string> literal(const std::string& text) const;
 
 private:
-    struct Finish {
-        void operator()(PGconn* raw) const { PQfinish(raw); }
-    };
     bool waitFor(bool toWrite);
     Result<void> connect(const std::string& address);
+    Result<void> flush();
     Result<PGresult*> answerOf();
+    Result<void> putPart(std::string& part);
+    Result<void> endCopy(const char* refusal);
     Error gaveUp();
 
-    std::unique_ptr<PGconn, Finish> m_raw;
+    RawConnection m_raw;
     Patience m_patience;
 };
 

@@ -1,8 +1,7 @@
 #include "share/connection.h"
+#include "share/connect.h"
 #include "share/server_words.h"
 
-#include <array>
-#include <chrono>
 #include <poll.h>
 
 namespace groundcount::share {
@@ -10,14 +9,14 @@ namespace groundcount::share {
 namespace {
 
 constexpr int kAskPatienceMs = 50;
-constexpr std::chrono::seconds kConnectFor(15);
+constexpr std::size_t kCopyPart = 1U << 16U;  // bytes: few calls to the system, little to send before a stop is seen
 
 }  // namespace
 
 Error Connection::gaveUp()
 {
     m_raw.reset();  // the server ends what was begun
-    return {Fault::Unavailable, "The exchange with the server was stopped."};
+    return stoppedWaiting();
 }
 
 /// Waits until the socket can be read or written; false when patience ended first.
@@ -34,39 +33,32 @@ bool Connection::waitFor(bool toWrite)
 
 Result<void> Connection::connect(const std::string& address)
 {
-    // a phone that leaves the network must not hang: give up on a silent server within half a minute
-    constexpr std::array<const char*, 7> kWords{"dbname", "tcp_user_timeout", "keepalives_idle", "keepalives_interval", "client_encoding",
-                                                "application_name", nullptr};
-    const std::array<const char*, 7> values{address.c_str(), "30000", "10", "5", "UTF8", "groundcount", nullptr};
-    m_raw.reset(PQconnectStartParams(kWords.data(), values.data(), 1));
-    const auto failed = [this] { return unavailable("The server cannot be reached: " + firstLine(PQerrorMessage(m_raw.get())) + "."); };
-    if (!m_raw || PQstatus(m_raw.get()) == CONNECTION_BAD)
-        return failed();
-    const auto until = std::chrono::steady_clock::now() + kConnectFor;
-    for (PostgresPollingStatusType wanted = PGRES_POLLING_WRITING; wanted != PGRES_POLLING_OK;) {
-        pollfd socket{PQsocket(m_raw.get()), static_cast<short>(wanted == PGRES_POLLING_WRITING ? POLLOUT : POLLIN), 0};
-        if (poll(&socket, 1, kAskPatienceMs) > 0)
-            wanted = PQconnectPoll(m_raw.get());
-        if (wanted == PGRES_POLLING_FAILED)
-            return failed();
-        if (m_patience && !m_patience())
-            return tl::unexpected(gaveUp());
-        if (std::chrono::steady_clock::now() > until)
-            return unavailable("The server cannot be reached: it did not answer for 15 seconds.");
-    }
+    auto raw = connectTo(address, m_patience);
+    if (!raw)
+        return tl::unexpected(raw.error());
+    m_raw = std::move(*raw);
     return {};
 }
 
-/// The answer of the statement that was sent.
+/// Sends what libpq still holds back. A connection that broke is no error here: libpq says so in the answer.
+Result<void> Connection::flush()
+{
+    for (;;) {
+        const int unsent = PQflush(m_raw.get());
+        if (unsent != 1)
+            return {};
+        if (!waitFor(true))
+            return tl::unexpected(gaveUp());
+        if (PQconsumeInput(m_raw.get()) == 0)
+            return {};
+    }
+}
+
+/// The answer of the statement that was sent: the last, or the first of a COPY that begins.
 Result<PGresult*> Connection::answerOf()
 {
-    for (int unsent = 1; unsent != 0;) {
-        unsent = PQflush(m_raw.get());
-        if (unsent == 1 && !waitFor(true))
-            return tl::unexpected(gaveUp());
-        if (unsent < 0 || (unsent == 1 && PQconsumeInput(m_raw.get()) == 0))
-            break;  // the connection broke; libpq says so in the answer
-    }
+    if (const auto flushed = flush(); !flushed)
+        return tl::unexpected(flushed.error());
     PGresult* last = nullptr;
     for (;;) {
         while (PQisBusy(m_raw.get()) != 0) {
@@ -82,6 +74,8 @@ Result<PGresult*> Connection::answerOf()
             return last;
         PQclear(last);
         last = next;
+        if (PQresultStatus(last) == PGRES_COPY_IN)
+            return last;
     }
 }
 
@@ -110,6 +104,58 @@ Result<Answer> Connection::run(const std::string& sql, const std::vector<Paramet
     if (status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK)
         return answer;
     return tl::unexpected(said(m_raw.get(), *raw));
+}
+
+/// Part of a COPY's lines. libpq would keep any number of them in memory while the server is slow: so each part is sent before the next.
+Result<void> Connection::putPart(std::string& part)
+{
+    const int put = part.empty() ? 1 : PQputCopyData(m_raw.get(), part.data(), static_cast<int>(part.size()));
+    part.clear();
+    if (put == 1)
+        return flush();
+    return unavailable("The server does not take more: " + firstLine(PQerrorMessage(m_raw.get())) + ".");
+}
+
+/// @param refusal why nothing of the copy shall stay; nullptr to keep it
+Result<void> Connection::endCopy(const char* refusal)
+{
+    for (int put = 0; put == 0;) {
+        put = PQputCopyEnd(m_raw.get(), refusal);
+        if (put == 0 && !waitFor(true))
+            return tl::unexpected(gaveUp());
+    }
+    const auto raw = answerOf();  // to the end, or the connection stays in the copy
+    if (!raw)
+        return tl::unexpected(raw.error());
+    const Answer answer(*raw);
+    return answer.status() == PGRES_COMMAND_OK ? Result<void>{} : tl::unexpected(said(m_raw.get(), *raw));
+}
+
+Result<void> Connection::copy(const std::string& sql, const std::function<Result<void>(const LineSink&)>& lines)
+{
+    if (!m_raw)
+        return tl::unexpected(gaveUp());
+    PQsetnonblocking(m_raw.get(), 1);
+    const bool sent = PQsendQuery(m_raw.get(), sql.c_str()) == 1;
+    const auto begun = sent ? answerOf() : Result<PGresult*>(nullptr);
+    if (!begun)
+        return tl::unexpected(begun.error());
+    const Answer opening(*begun);
+    if (opening.status() != PGRES_COPY_IN)
+        return tl::unexpected(said(m_raw.get(), opening.raw()));
+    std::string part;
+    auto given = lines([&](const std::string& line) {
+        part += line;
+        return part.size() < kCopyPart ? Result<void>{} : putPart(part);
+    });
+    if (given)
+        given = putPart(part);
+    if (!m_raw)
+        return given;
+    const auto ended = endCopy(given ? nullptr : "stopped by the sender");
+    if (m_raw)
+        PQsetnonblocking(m_raw.get(), 0);
+    return given ? ended : given;
 }
 
 }  // namespace groundcount::share

@@ -111,7 +111,7 @@ Result<Ready> prepare(const book::Store& store, const PublishAsk& ask)
 
 }  // namespace
 
-Result<std::vector<gis::LayerCount>> publish(const book::Store& store, const std::string& address, const PublishAsk& ask)
+Result<std::vector<gis::LayerCount>> publish(const book::Store& store, const std::string& address, const PublishAsk& ask, const Patience& patience)
 {
     if (const auto good = checkSchemaName(ask.schema); !good)
         return tl::unexpected(good.error());
@@ -121,7 +121,7 @@ Result<std::vector<gis::LayerCount>> publish(const book::Store& store, const std
     const auto ready = prepare(store, ask);
     if (!ready)
         return tl::unexpected(ready.error());
-    auto server = Connection::open(address);
+    auto server = Connection::open(address, patience);
     if (!server)
         return tl::unexpected(server.error());
     const auto postgis = postgisFor(*server, ready->epsg);

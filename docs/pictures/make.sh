@@ -27,6 +27,7 @@ for size in 360x640 412x915 1280x800; do
     picture lot "$size" --open lot:N-4
     picture hand-over "$size" --open hand-over
     picture server "$size" --open server
+    picture publish "$size" --open publish
     picture receiver "$size" --open kit:receiver
     picture kit "$size" --place kit
     picture record "$size" --open record:26

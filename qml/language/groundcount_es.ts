@@ -432,6 +432,22 @@
         <source>A file of that name is replaced only when the new one is whole. The field book stays the evidence.</source>
         <translation>Un archivo con ese nombre se reemplaza solo cuando el nuevo está completo. La libreta de campo sigue siendo la prueba.</translation>
     </message>
+    <message>
+        <source>Layer of the file</source>
+        <translation>Capa de datos del archivo</translation>
+    </message>
+    <message>
+        <source>Names of layers and columns out of</source>
+        <translation>Nombres de capas de datos y columnas según</translation>
+    </message>
+    <message>
+        <source>The owner&apos;s own names for layers and columns</source>
+        <translation>Los nombres propios del dueño para capas de datos y columnas</translation>
+    </message>
+    <message>
+        <source>Our own names again</source>
+        <translation>Volver a nuestros nombres</translation>
+    </message>
 </context>
 <context>
     <name>HazardSection</name>
@@ -1173,6 +1189,45 @@
     </message>
 </context>
 <context>
+    <name>PublishPane</name>
+    <message>
+        <source>Publish the layers</source>
+        <translation>Publicar las capas de datos</translation>
+    </message>
+    <message>
+        <source>The layers of this job as tables of a PostGIS database. Each time all rows are made again from the sealed records; a reader sees the old state or the new one, never a part.</source>
+        <translation>Las capas de datos de esta obra como tablas de una base PostGIS. Cada vez se rehacen todas las filas a partir de los registros sellados; quien lee ve el estado anterior o el nuevo, nunca una parte.</translation>
+    </message>
+    <message>
+        <source>Address of the database</source>
+        <translation>Dirección de la base de datos</translation>
+    </message>
+    <message>
+        <source>Schema: lower-case letters, digits and _</source>
+        <translation>Esquema: minúsculas, cifras y _</translation>
+    </message>
+    <message>
+        <source>Role that may read the tables, or nothing</source>
+        <translation>Rol que puede leer las tablas, o nada</translation>
+    </message>
+    <message>
+        <source>Publish now</source>
+        <translation>Publicar ahora</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tablas</translation>
+    </message>
+    <message>
+        <source>The login needs the right to make schemas. A password belongs in the password file of this device, never in the address.</source>
+        <translation>El usuario necesita el derecho de crear esquemas. La contraseña va en el archivo de contraseñas de este aparato, nunca en la dirección.</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>%1 %2 is outside the calibrated range, %3 to %4.</source>
@@ -1517,6 +1572,26 @@
     <message>
         <source>A password belongs in the password file of this device, never in the address. Stopping loses nothing.</source>
         <translation>La contraseña va en el archivo de contraseñas de este aparato, nunca en la dirección. Al detenerlo no se pierde nada.</translation>
+    </message>
+    <message>
+        <source>This book is empty: it can become this device&apos;s copy of a job.</source>
+        <translation>Esta libreta está vacía: puede ser la copia de una obra en este aparato.</translation>
+    </message>
+    <message>
+        <source>Show the jobs on the server</source>
+        <translation>Mostrar las obras del servidor</translation>
+    </message>
+    <message>
+        <source>Join a job</source>
+        <translation>Unirse a una obra</translation>
+    </message>
+    <message>
+        <source>Take in a bundle file</source>
+        <translation>Tomar un archivo de paquete</translation>
+    </message>
+    <message>
+        <source>Publish the layers in PostGIS</source>
+        <translation>Publicar las capas de datos en PostGIS</translation>
     </message>
 </context>
 <context>
@@ -3577,10 +3652,6 @@
         <translation>Intercambio: este libro solo se puede leer</translation>
     </message>
     <message>
-        <source>Exchange: this book has no record yet</source>
-        <translation>Intercambio: este libro aún no tiene registros</translation>
-    </message>
-    <message>
         <source>Exchange: type the server&apos;s address</source>
         <translation>Intercambio: escriba la dirección del servidor</translation>
     </message>
@@ -3623,6 +3694,22 @@
     <message>
         <source>Every 10 minutes</source>
         <translation>Cada 10 minutos</translation>
+    </message>
+    <message>
+        <source>nothing sent yet</source>
+        <translation>todavía nada enviado</translation>
+    </message>
+    <message>
+        <source>%1 records and photos, the newest of %2</source>
+        <translation>%1 registros y fotos, lo último del %2</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Detenido.</translation>
+    </message>
+    <message>
+        <source>The server shows this login no job; its administrator admits logins.</source>
+        <translation>El servidor no muestra ninguna obra a este usuario; su administrador admite usuarios.</translation>
     </message>
 </context>
 <context>
@@ -4046,7 +4133,7 @@
     </message>
 </context>
 <context>
-    <name>groundcount::view::HandOverView</name>
+    <name>groundcount::view::HandOverForm</name>
     <message>
         <source>Tests</source>
         <translation>Ensayos</translation>
@@ -4084,8 +4171,52 @@
         <translation>Obstáculos</translation>
     </message>
     <message>
-        <source>places and lines</source>
-        <translation>lugares y líneas</translation>
+        <source>Walls and pipes</source>
+        <translation>Muros y tubos</translation>
+    </message>
+    <message>
+        <source>obstacles that have a line</source>
+        <translation>obstáculos que tienen una línea</translation>
+    </message>
+    <message>
+        <source>Alignments</source>
+        <translation>Ejes</translation>
+    </message>
+    <message>
+        <source>lines that stations count along</source>
+        <translation>líneas a lo largo de las cuales se cuentan las estaciones</translation>
+    </message>
+    <message>
+        <source>Bundle</source>
+        <translation>Paquete</translation>
+    </message>
+    <message>
+        <source>Everything in one file, in the job&apos;s coordinate system. A desktop GIS opens it with the symbols of this map.</source>
+        <translation>Todo en un archivo, en el sistema de coordenadas del trabajo. Un SIG de escritorio lo abre con los símbolos de este mapa.</translation>
+    </message>
+    <message>
+        <source>One layer, as longitude and latitude on WGS 84. Between NAD 83 and WGS 84 lie one to two metres on the ground.</source>
+        <translation>Una capa de datos, como longitud y latitud en WGS 84. Entre NAD 83 y WGS 84 hay de uno a dos metros en el terreno.</translation>
+    </message>
+    <message>
+        <source>One layer, as a table; places in the job&apos;s coordinate system.</source>
+        <translation>Una capa de datos, como tabla; los lugares en el sistema de coordenadas de la obra.</translation>
+    </message>
+    <message>
+        <source>A new folder with a Shapefile for each layer, in the job&apos;s coordinate system. Names end at 10 characters and texts at 254 bytes; a GeoPackage has them whole.</source>
+        <translation>Una carpeta nueva con un Shapefile por capa de datos, en el sistema de coordenadas de la obra. Los nombres terminan a los 10 caracteres y los textos a los 254 bytes; un GeoPackage los tiene enteros.</translation>
+    </message>
+    <message>
+        <source>Every sealed record and photo, for another device of this job, which takes it in under Shared server. No server is needed.</source>
+        <translation>Todos los registros sellados y las fotos, para otro aparato de esta obra, que lo toma en Servidor común. No hace falta ningún servidor.</translation>
+    </message>
+    <message>
+        <source>Sealed records</source>
+        <translation>Registros sellados</translation>
+    </message>
+    <message>
+        <source>as they were sealed, with photos and notes</source>
+        <translation>tal como se sellaron, con fotos y notas</translation>
     </message>
     <message>
         <source>Photos, symbols, rule sets</source>
@@ -4096,17 +4227,12 @@
         <translation>y las huellas que atan el archivo a esta libreta</translation>
     </message>
     <message>
-        <source>Tests only, as longitude and latitude on WGS 84. Between NAD 83 and WGS 84 lie one to two metres on the ground.</source>
-        <translation>Solo ensayos, como longitud y latitud en WGS 84. Entre NAD 83 y WGS 84 hay de uno a dos metros en el terreno.</translation>
+        <source>what tests keep clear of</source>
+        <translation>de lo que los ensayos se apartan</translation>
     </message>
-    <message>
-        <source>Tests only, as a table; places in the job&apos;s coordinate system.</source>
-        <translation>Solo ensayos, como tabla; lugares en el sistema de coordenadas del trabajo.</translation>
-    </message>
-    <message>
-        <source>Everything in one file, in the job&apos;s coordinate system. A desktop GIS opens it with the symbols of this map.</source>
-        <translation>Todo en un archivo, en el sistema de coordenadas del trabajo. Un SIG de escritorio lo abre con los símbolos de este mapa.</translation>
-    </message>
+</context>
+<context>
+    <name>groundcount::view::HandOverView</name>
     <message>
         <source>Hand over: no book is open</source>
         <translation>Entregar: no hay ninguna libreta abierta</translation>
@@ -4130,6 +4256,34 @@
     <message>
         <source>Writing: %1 rows</source>
         <translation>Escribiendo: %1 filas</translation>
+    </message>
+    <message>
+        <source>Hand over: this book has no record yet</source>
+        <translation>Entregar: esta libreta todavía no tiene registros</translation>
+    </message>
+    <message>
+        <source>The file %1 cannot be read.</source>
+        <translation>El archivo %1 no se puede leer.</translation>
+    </message>
+    <message>
+        <source>A file with the owner&apos;s names has at most %1 bytes; %2 has %3.</source>
+        <translation>Un archivo con los nombres del dueño tiene como máximo %1 bytes; %2 tiene %3.</translation>
+    </message>
+    <message>
+        <source>%1 is written: %2 records, %3 photos or notes.</source>
+        <translation>%1 está escrito: %2 registros, %3 fotos o notas.</translation>
+    </message>
+    <message>
+        <source>%1 layers.</source>
+        <translation>%1 capas de datos.</translation>
+    </message>
+    <message>
+        <source>%1 photos.</source>
+        <translation>%1 fotos.</translation>
+    </message>
+    <message>
+        <source>%1 texts were cut at the 254 bytes of the format; a GeoPackage has them whole.</source>
+        <translation>%1 textos se cortaron a los 254 bytes del formato; un GeoPackage los tiene enteros.</translation>
     </message>
 </context>
 <context>
@@ -5408,6 +5562,49 @@
             <numerusform>%n falla abierta</numerusform>
             <numerusform>%n fallas abiertas</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::PublishView</name>
+    <message>
+        <source>Publish: no book is open</source>
+        <translation>Publicar: no hay ninguna libreta abierta</translation>
+    </message>
+    <message>
+        <source>Publish: the job needs a coordinate system</source>
+        <translation>Publicar: la obra necesita un sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>Publish: type the database&apos;s address</source>
+        <translation>Publicar: escriba la dirección de la base de datos</translation>
+    </message>
+    <message>
+        <source>Publish: the address cannot be used</source>
+        <translation>Publicar: la dirección no se puede usar</translation>
+    </message>
+    <message>
+        <source>Publish: type a name for the job&apos;s tables</source>
+        <translation>Publicar: escriba un nombre para las tablas de la obra</translation>
+    </message>
+    <message>
+        <source>Stopping</source>
+        <translation>Deteniendo</translation>
+    </message>
+    <message>
+        <source>Reading the book and reaching the server</source>
+        <translation>Leyendo la libreta y llegando al servidor</translation>
+    </message>
+    <message>
+        <source>Sending: %1 rows</source>
+        <translation>Enviando: %1 filas</translation>
+    </message>
+    <message>
+        <source>Stopped: the tables are as they were.</source>
+        <translation>Detenido: las tablas están como estaban.</translation>
+    </message>
+    <message>
+        <source>Published: %1 rows.</source>
+        <translation>Publicado: %1 filas.</translation>
     </message>
 </context>
 <context>

@@ -46,6 +46,16 @@ Flickable {
             color: Theme.ink2
             text: page.formatNote
         }
+        ChoiceBar {
+            objectName: "layerChoice"
+            visible: page.asksLayer
+            width: parent.width
+            words: page.layerWords // qmllint disable type
+            chosen: page.layerIndex
+            name: qsTr("Layer of the file")
+            enabled: !page.running
+            onPicked: index => page.pickLayer(index)
+        }
         Body {
             objectName: "handOverProgress"
             visible: page.running
@@ -95,20 +105,48 @@ Flickable {
             symbolColumn: false
             rows: page.contents
         }
+        LabelledText {
+            objectName: "handOverColumns"
+            visible: page.asksColumns && page.columns !== ""
+            width: parent.width
+            label: qsTr("Names of layers and columns out of")
+            text: page.columns
+        }
+        LinkRow {
+            objectName: "handOverColumnsPick"
+            visible: page.asksColumns && !page.running && page.columns === ""
+            width: parent.width
+            text: qsTr("The owner's own names for layers and columns")
+            onClicked: names.open()
+        }
+        LinkRow {
+            objectName: "handOverColumnsDrop"
+            visible: page.asksColumns && !page.running && page.columns !== ""
+            width: parent.width
+            text: qsTr("Our own names again")
+            onClicked: page.dropColumns()
+        }
         Body {
             width: parent.width
             color: Theme.ink2
             text: qsTr("A file of that name is replaced only when the new one is whole. The field book stays the evidence.")
         }
     }
-    // The system's own way to save; where there is none, Qt's.
+    FilePick {
+        id: names
+        objectName: "handOverNames"
+        title: qsTr("The owner's own names for layers and columns")
+        endings: ["*.json"]
+        onPicked: file => page.takeColumns(file)
+    }
+    // The system's own way to save; where there is none, Qt's. A Shapefile is a folder, named here as a file is.
     FileDialog {
         id: save
         objectName: "handOverSave"
         title: qsTr("Hand over")
         fileMode: FileDialog.SaveFile
         defaultSuffix: page.ending
-        nameFilters: ["*." + page.ending]
+        nameFilters: [page.ending === "" ? "*" : "*." + page.ending]
         currentFile: page.suggested
         onAccepted: page.write(save.selectedFile)
     }

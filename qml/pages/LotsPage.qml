@@ -10,8 +10,9 @@ FocusScope {
     readonly property bool wide: width >= Theme.wideFrom - Theme.railWidth
     readonly property bool inside: page.chosenLot !== ""
     readonly property bool sheetOpen: Desk.lotSheet !== ""
-    readonly property bool handingOver: Desk.lot === "hand-over"
-    readonly property bool onServer: Desk.lot === "server"
+    readonly property bool publishing: Desk.lot === "publish"
+    // what leads off the device takes the lot's place
+    readonly property bool leading: Desk.lot === "hand-over" || Desk.lot === "server" || publishing
     // list, lot and sheet side by side where there is room for three; else the sheet takes the lot's place
     readonly property bool three: width >= Theme.threeFrom
     readonly property real listWidth: three && sheetOpen ? 320 : wide ? 412 : width
@@ -103,7 +104,7 @@ FocusScope {
     }
     Flickable {
         objectName: "lotDetail"
-        visible: root.inside && !root.handingOver && !root.onServer && (root.three || !root.sheetOpen)
+        visible: root.inside && !root.leading && (root.three || !root.sheetOpen)
         x: root.wide ? root.listWidth + Theme.hairWidth : 0
         width: root.lotWidth - (root.wide ? Theme.hairWidth : 0)
         height: parent.height
@@ -227,22 +228,13 @@ FocusScope {
         height: parent.height
         color: Theme.ink
     }
-    // Always there: leaving the page does not stop the writing.
-    HandOverPane {
-        visible: root.handingOver
+    LotPanes {
         x: root.wide ? root.listWidth + Theme.hairWidth : 0
         width: parent.width - x
         height: parent.height
         hasBack: !root.wide
-        onBack: Desk.lot = ""
-    }
-    ServerPane {
-        visible: root.onServer
-        x: root.wide ? root.listWidth + Theme.hairWidth : 0
-        width: parent.width - x
-        height: parent.height
-        hasBack: !root.wide
-        onBack: Desk.lot = ""
+        which: Desk.lot
+        onBack: Desk.lot = root.publishing ? "server" : ""
     }
     LotSheetLoader {
         objectName: "lotSheet"

@@ -28,6 +28,12 @@ Flickable {
             onBack: root.back()
         }
         Body {
+            objectName: "serverEmpty"
+            visible: root.exchange.empty
+            width: parent.width
+            text: qsTr("This book is empty: it can become this device's copy of a job.")
+        }
+        Body {
             width: parent.width
             color: Theme.ink2
             text: qsTr("Devices of one job send each other what is sealed. Everything that comes is verified before it is taken. Without a server a bundle file does the same.")
@@ -74,10 +80,17 @@ Flickable {
         }
         PrimaryButton {
             objectName: "serverExchange"
-            visible: root.exchange.missing === "" && !root.exchange.running
+            visible: root.exchange.missing === "" && !root.exchange.running && !root.exchange.empty
             width: parent.width
             text: qsTr("Exchange now")
             onClicked: root.exchange.exchange()
+        }
+        PrimaryButton {
+            objectName: "serverJobsAsk"
+            visible: root.exchange.missing === "" && !root.exchange.running && root.exchange.empty
+            width: parent.width
+            text: qsTr("Show the jobs on the server")
+            onClicked: root.exchange.askJobs()
         }
         SecondaryButton {
             objectName: "serverStop"
@@ -86,6 +99,21 @@ Flickable {
             tall: true
             text: qsTr("Stop")
             onClicked: root.exchange.stop()
+        }
+        SectionHead {
+            visible: root.exchange.empty && root.exchange.jobs.count > 0
+            width: parent.width
+            title: qsTr("Join a job")
+            count: root.exchange.jobs.count
+        }
+        RowColumn {
+            objectName: "serverJobs"
+            visible: root.exchange.empty
+            enabled: !root.exchange.running
+            width: parent.width
+            symbolColumn: false
+            rows: root.exchange.jobs
+            onPicked: rowId => root.exchange.join(rowId)
         }
         SectionHead {
             visible: root.exchange.refused.count > 0
@@ -106,10 +134,31 @@ Flickable {
             label: qsTr("Id of this job, for a device that joins")
             text: root.exchange.jobId
         }
+        LinkRow {
+            objectName: "serverBundle"
+            width: parent.width
+            enabled: !root.exchange.running
+            text: qsTr("Take in a bundle file")
+            onClicked: bundle.open()
+        }
+        LinkRow {
+            objectName: "serverPublish"
+            visible: !root.exchange.empty
+            width: parent.width
+            text: qsTr("Publish the layers in PostGIS")
+            onClicked: Desk.lot = "publish"
+        }
         Body {
             width: parent.width
             color: Theme.ink2
             text: qsTr("A password belongs in the password file of this device, never in the address. Stopping loses nothing.")
         }
+    }
+    FilePick {
+        id: bundle
+        objectName: "serverBundlePick"
+        title: qsTr("Take in a bundle file")
+        endings: ["*.fieldbundle"]
+        onPicked: file => root.exchange.takeFile(file)
     }
 }

@@ -3,7 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Groundcount
 
-// Words in one frame, one of them chosen; more than four stand in rows of four, fewer where a word would not fit, so that a glove still finds each.
+// Words in one frame, one of them chosen; more than four stand in rows of four (six in rows of three), fewer where a word would not fit, so that a glove still finds each.
 // `chosen` is its index, -1 for none yet.
 Rectangle {
     id: root
@@ -12,7 +12,7 @@ Rectangle {
     property int chosen: -1
     property string name: ""
     property real cellHeight: 56
-    readonly property int wanted: words.length > 4 ? 4 : words.length
+    readonly property int wanted: words.length === 6 ? 3 : words.length > 4 ? 4 : words.length
     readonly property real widest: measure.widest + Theme.gap3
     readonly property int across: wanted * widest <= width || wanted < 2 ? wanted : (wanted > 3 && 3 * widest <= width && words.length > 4) ? 3 : 2 * widest <= width ? 2 : 1
     signal picked(int index)

@@ -181,6 +181,21 @@ private slots:
         QVERIFY(m_bench.run({"check", m_bench.write("text.fieldbook", "not a book")}).isRefusal());
     }
 
+    void carriesTheBookAsABundle()
+    {
+        const auto bundle = m_bench.path("day.fieldbundle"), copy = m_bench.path("carried.fieldbook"), key = m_bench.path("other.key");
+        const auto written = m_bench.run({"export", m_book, bundle});
+        QVERIFY2(written.code == 0 && written.out.contains("128 records"), written.out + written.err);
+        const auto taken = m_bench.run({"merge", copy, bundle, "--key", key});  // a new copy, made by the merge
+        QVERIFY2(taken.code == 0 && taken.out.startsWith("128 records taken, 0 known"), taken.out + taken.err);
+        QVERIFY(m_bench.run({"merge", copy, bundle, "--key", key}).out.startsWith("0 records taken, 128 known"));
+        QCOMPARE(m_bench.run({"check", copy}).code, 0);
+        const auto layered = m_bench.run({"export", m_book, bundle, "--layer", "lot"});
+        QVERIFY2(layered.isRefusal() && layered.err.contains("holds records, not layers"), layered.err.constData());
+        const auto none = m_bench.path("none.fieldbook");
+        QVERIFY(m_bench.run({"merge", none, m_bench.path("nowhere.fieldbundle"), "--key", key}).isRefusal());
+        QVERIFY(!QFile::exists(none));
+    }
     void mergesARecordOnceAndNamesARefusedOne()
     {
         const auto broken = m_bench.damaged("day.fieldbook", "worn.fieldbook");

@@ -2,6 +2,7 @@
 #include "core/share/postgres.h"
 #include "view/exchange_view.h"
 
+#include "book/bundle.h"
 #include "book/store.h"
 #include "share/exchange.h"
 #include "share/server.h"
@@ -119,6 +120,90 @@ private slots:
         PQfinish(holder);
         exchangeNow(phone);
         QVERIFY2(phone.done().contains(" sent, ") && phone.trouble().isEmpty(), qPrintable(phone.trouble() + phone.done()));
+    }
+    void joinsAJobOutOfTheServersList()
+    {
+        tests::SampleBook book;
+        admit(book);
+        ExchangeView phone(&book.session());
+        phone.setAddress(address("phone"));
+        QVERIFY(!phone.isEmpty());
+        exchangeNow(phone);
+        phone.join("anything");  // only an empty book joins
+        QVERIFY(!phone.isRunning());
+        const auto all = book.session().store().lastRow().value();
+        // a job that another login takes part in is not shown to this one
+        QCOMPARE(m_server->ask("boss", "CREATE ROLE stranger LOGIN"), std::string());
+        QVERIFY(share::admit(m_server->address("boss"), "00000000-0000-4000-8000-000000000009", "stranger"));
+
+        QTemporaryDir folder;
+        view::Session fresh(nullptr);
+        QVERIFY(fresh.open(folder.filePath("new.fieldbook"), folder.filePath("new.key")));
+        ExchangeView joining(&fresh);
+        QVERIFY(joining.isEmpty() && joining.missing().contains("address"));
+        joining.setAddress(address("desk"));
+        joining.exchange();  // nothing to exchange yet
+        QVERIFY(!joining.isRunning());
+        joining.askJobs();
+        QTRY_VERIFY_WITH_TIMEOUT(!joining.isRunning(), 30000);
+        QVERIFY2(joining.trouble().isEmpty(), qPrintable(joining.trouble()));
+        QCOMPARE(joining.jobs()->count(), 1);
+        const view::Row& job = joining.jobs()->rows().front();
+        QCOMPARE(job.title, QString::fromStdString(book.session().job().name));
+        QCOMPARE(job.id, phone.jobId());
+        QVERIFY2(job.second.startsWith(QLocale().toString(all)), qPrintable(job.second));
+        joining.join(job.id);
+        QTRY_VERIFY_WITH_TIMEOUT(!joining.isRunning(), 30000);
+        QVERIFY2(joining.trouble().isEmpty(), qPrintable(joining.trouble()));
+        QCOMPARE(fresh.store().lastRow().value(), all);
+        QCOMPARE(joining.jobId(), phone.jobId());
+        QVERIFY(!joining.isEmpty() && fresh.snapshot().sites.size() == book.session().snapshot().sites.size());
+        exchangeNow(joining);
+        QVERIFY2(joining.done().contains("0 sent, 0 records"), qPrintable(joining.done() + joining.trouble()));
+    }
+    void saysThatThereIsNothingToJoin()
+    {
+        QTemporaryDir folder;
+        view::Session fresh(nullptr);
+        QVERIFY(fresh.open(folder.filePath("new.fieldbook"), folder.filePath("new.key")));
+        ExchangeView joining(&fresh);
+        joining.setAddress(address("boss"));
+        const auto ask = [&joining] {
+            joining.askJobs();
+            QTRY_VERIFY_WITH_TIMEOUT(!joining.isRunning(), 30000);
+        };
+        ask();
+        QVERIFY2(joining.done().contains("shows this login no job"), qPrintable(joining.done() + joining.trouble()));
+        const QString id = "00000000-0000-4000-8000-000000000007";
+        QVERIFY(share::admit(m_server->address("boss"), id.toStdString(), "boss"));
+        ask();
+        QCOMPARE(joining.jobs()->rows().front().second, QString("nothing sent yet"));
+        joining.join(id);
+        QTRY_VERIFY_WITH_TIMEOUT(!joining.isRunning(), 30000);
+        QVERIFY2(joining.trouble().contains("has no record of the job"), qPrintable(joining.done() + joining.trouble()));
+        QVERIFY(joining.isEmpty());
+        std::ignore = m_server->ask("boss", "DROP SCHEMA groundcount CASCADE");
+        ask();
+        QVERIFY2(joining.trouble().contains("carries no field books"), qPrintable(joining.done() + joining.trouble()));
+    }
+    void takesABundle()
+    {
+        tests::SampleBook book;
+        QTemporaryDir folder;
+        const QString bundle = folder.filePath("job.fieldbundle");
+        const auto on = [](std::size_t) { return true; };
+        QVERIFY(book::writeBundleFile(book.session().store(), bundle.toStdString(), on));
+        view::Session fresh(nullptr);
+        QVERIFY(fresh.open(folder.filePath("new.fieldbook"), folder.filePath("new.key")));
+        ExchangeView page(&fresh);
+        page.takeFile(QUrl::fromLocalFile(bundle));
+        QTRY_VERIFY_WITH_TIMEOUT(!page.isRunning(), 30000);
+        QVERIFY2(page.trouble().isEmpty() && page.refused()->count() == 0, qPrintable(page.trouble()));
+        QCOMPARE(fresh.store().lastRow().value(), book.session().store().lastRow().value());
+        QVERIFY(page.done().contains(" records") && !page.isEmpty());
+        page.takeFile(QUrl::fromLocalFile(folder.filePath("nowhere.fieldbundle")));
+        QTRY_VERIFY_WITH_TIMEOUT(!page.isRunning(), 30000);
+        QVERIFY2(page.trouble().contains("nowhere.fieldbundle"), qPrintable(page.trouble()));
     }
     void saysWhatIsWrong()
     {

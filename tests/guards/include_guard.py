@@ -38,7 +38,7 @@ SETTLED = [
     ("core/gis/projection.cpp", "proj.h", "convergence and scale of PROJ, which OGR does not pass on"),
     ("core/gis/site_child.cpp", "sched.h", "a foreign file is read in a bounded child process"),
     *[("core/gis/foreign_child.cpp", f"{header}.h", "a foreign file is read in a bounded child process") for header in ("poll", "signal", "spawn")],
-    ("core/share/connection_wait.cpp", "poll.h", "waits for a server that may be silent, and can be told to stop"),
+    *[(f"core/share/{name}.cpp", "poll.h", "waits for a server that may be silent, and can be told to stop") for name in ("connect", "connection_wait")],
     ("core/gis/geopackage_store.h", "sqlite3.h", "a GeoPackage with titles, relations and styles; docs/decisions/0008"),
     ("core/gis/crs_search.cpp", "proj.h", "searches the EPSG data set, which OGR does not pass on"),
     ("core/gis/landxml.cpp", "expat.h", "reads LandXML, for which GDAL has no driver; core may not use Qt's reader"),
