@@ -1172,6 +1172,10 @@
         <source>Choose a receiver</source>
         <translation>Elegir un receptor</translation>
     </message>
+    <message>
+        <source>Line that the tape was laid along</source>
+        <translation>Línea a lo largo de la que se tendió la cinta</translation>
+    </message>
 </context>
 <context>
     <name>ProfilePage</name>
@@ -5540,6 +5544,14 @@
     <message>
         <source>N %1   E %2</source>
         <translation>N %1   E %2</translation>
+    </message>
+    <message>
+        <source>The job has no line to tape along: choose a receiver, or hold a finger on the map where the test is.</source>
+        <translation>La obra no tiene línea para medir con cinta: elija un receptor, o mantenga un dedo en el mapa donde está el ensayo.</translation>
+    </message>
+    <message>
+        <source>on the map</source>
+        <translation>en el mapa</translation>
     </message>
 </context>
 <context>

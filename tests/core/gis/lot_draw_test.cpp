@@ -158,6 +158,23 @@ private slots:
         QVERIFY(uniformP(strips) > 1e-4);
     }
 
+    void aBuildingPadWithoutALineIsDrawnByItsGridPlaces()
+    {
+        Ground ground;
+        ground.lines.clear();
+        ground.lot.beginStationFt.reset();
+        ground.lot.endStationFt.reset();
+        ground.lot.area = R"([{"ring":1,"grid_north_ft":"1100","grid_east_ft":"2000"},{"ring":1,"grid_north_ft":"1200","grid_east_ft":"2000"},{"ring":1,"grid_north_ft":"1200","grid_east_ft":"2100"},{"ring":1,"grid_north_ft":"1100","grid_east_ft":"2100"}])";
+        const auto body = ground.draw(5, 3, 11);
+        QVERIFY2(body, body ? "" : body.error().what.c_str());
+        QCOMPARE(body->at("sites").size(), std::size_t(5));
+        for (const auto& site : body->at("sites")) {
+            QVERIFY(!site.contains("station") && !site.contains("offset_ft"));
+            QVERIFY(at(site, "grid_north_ft") >= 1103 && at(site, "grid_north_ft") <= 1197);
+            QVERIFY(at(site, "grid_east_ft") >= 2003 && at(site, "grid_east_ft") <= 2097);
+        }
+    }
+
     void refusesWhatCannotBeDrawn()
     {
         Ground ground;
