@@ -80,6 +80,12 @@ int main(int argc, char** argv)
     measure("filter by state", [&] { tests.pick(view::TestsView::State, 1 + turn++ % 2); });
     measure("filter by state and person", [&] { tests.pick(view::TestsView::Person, 1 + turn++ % 2); });
     measure("filter by state, person and day", [&] { tests.pick(view::TestsView::Day, 1 + turn++ % 2); });
+    const std::string subject = session.snapshot().tests[session.snapshot().tests.size() / 2].id;
+    measure("Seal a note of one test, and read what it changed", [&] {
+        if (const auto sealed = session.seal("note", subject, {{"text", "bench"}}); !sealed)
+            std::fprintf(stderr, "%s\n", sealed.error().what.c_str());
+    });
+    measure("Read everything again, as a seal did before", [&] { session.readAgain(); });
     view::ReviewView review;
     review.setSession(&session);
     measure("Review of a lot, until it can be used", [&] { review.setLot(QString()); review.setLot(lot); });
