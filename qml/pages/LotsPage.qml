@@ -215,6 +215,7 @@ FocusScope {
                 onClicked: Desk.lotSheet = "tests"
             }
             RowColumn {
+                objectName: "lotTests"
                 width: parent.width
                 rows: page.tests
                 onPicked: rowId => Desk.openTest(rowId)
