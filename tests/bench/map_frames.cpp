@@ -177,6 +177,7 @@ int main(int argc, char** argv)
     window.show();
     drive.frame();
 
+    const double before = residentMegabytes();
     auto made = scene(points, argc > 2);
     if (argc > 2) {
         auto picture = map::BackgroundPicture::open(argv[2]);
@@ -186,7 +187,6 @@ int main(int argc, char** argv)
         }
         made->ground = map::BackgroundPicture::painter(*picture, {std::atof(argv[3]), std::atof(argv[4])}, map::BackgroundTone::Day);
     }
-    const double before = residentMegabytes();
     QElapsedTimer timer;
     timer.start();
     item.setScene(made);
