@@ -23,6 +23,16 @@ std::optional<double> numberAt(const book::Body& site, const char* key)
     return isNumber ? std::optional(value) : std::nullopt;
 }
 
+QString drawnWords(const book::Body& site)
+{
+    book::SiteRow row;
+    row.stationFt = numberAt(site, "station");
+    row.offsetFt = numberAt(site, "offset_ft");
+    row.north = QString::fromStdString(book::withUnit(site, "grid_north", book::Unit::Length).text).toDouble();
+    row.east = QString::fromStdString(book::withUnit(site, "grid_east", book::Unit::Length).text).toDouble();
+    return siteWords(row);
+}
+
 }  // namespace
 
 const book::LotRow* DrawSheet::lotRow() const
@@ -114,20 +124,6 @@ Result<std::vector<book::Entry>> DrawSheet::entries() const
     entry.body = std::move(*draw);
     return std::vector{std::move(entry)};
 }
-
-namespace {
-
-QString drawnWords(const book::Body& site)
-{
-    book::SiteRow row;
-    row.stationFt = numberAt(site, "station");
-    row.offsetFt = numberAt(site, "offset_ft");
-    row.north = QString::fromStdString(book::withUnit(site, "grid_north", book::Unit::Length).text).toDouble();
-    row.east = QString::fromStdString(book::withUnit(site, "grid_east", book::Unit::Length).text).toDouble();
-    return siteWords(row);
-}
-
-}  // namespace
 
 void DrawSheet::show(const book::Body& draw)
 {

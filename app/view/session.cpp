@@ -1,8 +1,6 @@
 #include "view/session.h"
 
-#include "book/arrivals.h"
 #include "book/keys.h"
-#include "book/state_query.h"
 #include "book/store.h"
 #include "gis/crs.h"
 #include "gis/gdal_setup.h"
@@ -11,7 +9,6 @@
 
 #include <QFileInfo>
 #include <QQmlEngine>
-#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -22,16 +19,6 @@ Session* theInstance = nullptr;
 
 constexpr double kNoPlace = std::numeric_limits<double>::quiet_NaN();
 constexpr int kLookForOthersMs = 2000;  // another process' records are seen within this
-
-/// Takes a list out of a query's answer; the first failure is kept.
-template <class List>
-void take(Result<List> answer, List& into, std::string& trouble)
-{
-    if (answer)
-        into = std::move(*answer);
-    else if (trouble.empty())
-        trouble = answer.error().what;
-}
 
 }  // namespace
 
@@ -210,67 +197,6 @@ Result<std::vector<book::Record>> Session::sealAll(std::vector<book::Entry> entr
     setTrouble({});
     refresh();
     return records;
-}
-
-void Session::readAgain()
-{
-    m_seen.reset();
-    if (m_store)
-        refresh();
-}
-
-void Session::lookForOthers()
-{
-    const auto version = m_store->dataVersion();
-    if (version && *version != m_dataVersion)
-        refresh();
-}
-
-bool Session::takeArrivals()
-{
-    if (!m_seen)
-        return false;
-    auto arrived = book::arrivedSince(*m_store, *m_seen, m_snapshot.sites);
-    if (!arrived || !arrived->onlyTests)
-        return false;
-    book::takeOver(m_snapshot.tests, std::move(arrived->tests));
-    book::takeOver(m_snapshot.sites, arrived->sites);
-    m_seen = arrived->upTo;
-    return true;
-}
-
-void Session::refresh()
-{
-    std::string trouble;
-    m_dataVersion = m_store->dataVersion().value_or(0);
-    if (!takeArrivals())
-        readAll(trouble);
-    refreshPeople();
-    refreshGauge();
-    if (!trouble.empty())
-        setTrouble(QString::fromStdString(trouble));
-    emit recordsChanged();
-}
-
-void Session::readAll(std::string& trouble)
-{
-    const book::StateQuery query(*m_store);
-    m_seen.reset();
-    if (const auto last = m_store->lastRow())
-        m_seen = *last;
-    take(query.job(), m_snapshot.job, trouble);
-    take(query.tests({}), m_snapshot.tests, trouble);
-    take(query.sites({}, {}), m_snapshot.sites, trouble);
-    take(query.gauges(), m_snapshot.gauges, trouble);
-    take(query.standardCounts({}), m_snapshot.standardCounts, trouble);
-    std::reverse(m_snapshot.standardCounts.begin(), m_snapshot.standardCounts.end());
-    take(query.lots(), m_snapshot.lots, trouble);
-    take(query.lifts({}), m_snapshot.lifts, trouble);
-    take(query.materials(), m_snapshot.materials, trouble);
-    take(query.proctors(), m_snapshot.proctors, trouble);
-    take(query.people(), m_snapshot.people, trouble);
-    take(query.obstacles(), m_snapshot.obstacles, trouble);
-    refreshGround(trouble);
 }
 
 void Session::takeFix()

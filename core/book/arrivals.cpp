@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <iterator>
 #include <set>
-#include <tuple>
 
 namespace groundcount::book {
 
@@ -34,11 +33,6 @@ Result<std::set<std::string>> drawsOf(const Store& store, const std::vector<std:
                 draws.insert(site.draw);
     }
     return draws;
-}
-
-bool before(const TestRow& a, const TestRow& b)
-{
-    return std::tie(a.startedAt, a.id) < std::tie(b.startedAt, b.id);
 }
 
 }  // namespace
@@ -87,7 +81,7 @@ void takeOver(std::vector<TestRow>& tests, std::vector<TestRow> arrived)
         }
         if (old != tests.rend())
             tests.erase(std::next(old).base());
-        tests.insert(std::upper_bound(tests.begin(), tests.end(), row, before), std::move(row));
+        tests.insert(std::upper_bound(tests.begin(), tests.end(), row, startsBefore), std::move(row));
     }
 }
 

@@ -17,7 +17,8 @@ double inGrid(double value, const std::string& from, const JobRow& job)
 
 const std::string kVoidText = std::to_string(static_cast<int>(TestState::Void));
 
-/// @param where condition over s with ?1 and ?2; ?3 is the state of a void test
+/// @param where condition over s with ?1 and perhaps ?2
+/// @param values of ?1 and ?2, then the state of a void test
 Result<std::vector<SiteRow>> readSites(const Store& store, const std::string& where, std::initializer_list<std::string> values)
 {
     const auto job = StateQuery(store).job();
@@ -147,7 +148,7 @@ Result<std::vector<SiteRow>> StateQuery::sites(const std::string& lot, const std
 
 Result<std::vector<SiteRow>> sitesOfDraw(const Store& store, const std::string& draw)
 {
-    return readSites(store, " WHERE s.id = (SELECT subject FROM record WHERE hash = ?1) AND s.draw = ?1 AND ?2 = ''", {draw, "", kVoidText});
+    return readSites(store, " WHERE s.id = (SELECT subject FROM record WHERE hash = ?1) AND s.draw = ?1", {draw, "", kVoidText});
 }
 
 Result<std::vector<ObstacleRow>> StateQuery::obstacles() const

@@ -89,14 +89,11 @@ private:
     /// A book mostly stands in this order; otherwise each row is moved once, since rows are wide.
     static std::vector<TestRow> byStart(std::vector<TestRow> rows)
     {
-        const auto before = [](const TestRow& a, const TestRow& b) {
-            return a.startedAt != b.startedAt ? a.startedAt < b.startedAt : a.id < b.id;
-        };
-        if (std::is_sorted(rows.begin(), rows.end(), before))
+        if (std::is_sorted(rows.begin(), rows.end(), startsBefore))
             return rows;
         std::vector<std::size_t> order(rows.size());
         std::iota(order.begin(), order.end(), std::size_t{0});
-        std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return before(rows[a], rows[b]); });
+        std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return startsBefore(rows[a], rows[b]); });
         std::vector<TestRow> sorted;
         sorted.reserve(rows.size());
         for (const std::size_t i : order)

@@ -16,6 +16,12 @@ namespace groundcount::book {
 /// @error Unavailable when the book cannot be read.
 Result<void> eachTestByNumber(const Store& store, const std::function<Result<void>(const TestRow&)>& sink);
 
+/// The order of StateQuery::tests: by start, then by id.
+inline bool startsBefore(const TestRow& a, const TestRow& b)
+{
+    return a.startedAt != b.startedAt ? a.startedAt < b.startedAt : a.id < b.id;
+}
+
 /// Tests of one lot by start, earliest first, found by the index of lots. @error Unavailable when the book cannot be read.
 Result<std::vector<TestRow>> testsOfLot(const Store& store, const std::string& lot);
 
