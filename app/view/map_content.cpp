@@ -77,6 +77,8 @@ private:
         const double begin = line.stations().beginFt();
         const double end = begin + line.lengthFt();
         m_scene->lines.push_back({map::LineStyle::Alignment, run(line, begin, end, 0)});
+        if (m_session.lines().all().size() > 1 && !m_scene->lines.back().run.empty())
+            m_scene->labels.push_back({m_scene->lines.back().run.back(), one.name});
         double corridor = 0;
         for (const auto& lot : m_all.lots)
             if (m_session.lines().of(lot) == &one)

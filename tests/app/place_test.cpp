@@ -186,9 +186,12 @@ void PlaceTest::theMapDrawsEveryLine()
         return std::count_if(scene->lines.begin(), scene->lines.end(), [](const auto& l) { return l.style == map::LineStyle::Alignment; });
     };
     QCOMPARE(lines(), 1);
+    QVERIFY(view::mapContent(book.session(), map::kEveryLift)->labels.empty());  // one line needs no name
     addRamp(book.session());
     QCOMPARE(lines(), 2);
     const auto scene = view::mapContent(book.session(), map::kEveryLift);
+    QCOMPARE(scene->labels.size(), std::size_t(2));
+    QCOMPARE(scene->labels.back().text, QString("Ramp B"));
     const auto lot = std::find_if(scene->areas.begin(), scene->areas.end(), [](const auto& a) { return a.label == "R-1"; });
     QVERIFY(lot != scene->areas.end());
     const auto origin = view::sceneOrigin(book.session());
