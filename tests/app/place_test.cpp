@@ -8,6 +8,8 @@
 
 #include <QtTest>
 
+#include <algorithm>
+
 using namespace groundcount;
 using namespace groundcount::tests;
 using view::TestSheet;
@@ -142,7 +144,11 @@ void PlaceTest::itsDrawnSiteIsAimedAtWithoutAStation()
     sheet.place()->aimAtPoint(sample::kNorth0 + 21, sample::kEast0 + 420);
     QCOMPARE(said(sheet, "siteText"), QString("Drawn site 1 is 1.0 ft away"));
     QVERIFY2(sheet.seal(), qPrintable(sheet.trouble() + sheet.property("sealNotYet").toString()));
-    QCOMPARE(book.session().snapshot().sites.back().testId.empty(), false);
+    // The sites are listed by their draw's hash, which every run makes anew.
+    const auto& sites = book.session().snapshot().sites;
+    const auto taken = std::find_if(sites.begin(), sites.end(), [&](const auto& s) { return s.draw == pad.draw; });
+    QVERIFY(taken != sites.end());
+    QCOMPARE(taken->testId, book.session().snapshot().tests.back().id);
 }
 
 void PlaceTest::theTapeGoesAlongTheChosenLine()
