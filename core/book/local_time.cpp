@@ -38,6 +38,16 @@ std::int64_t millisecondsOf(std::string_view at)
     return seconds * 1000 + part(at, 20, 3);
 }
 
+std::string utcText(std::int64_t ms)
+{
+    const sys_time<milliseconds> at{milliseconds(ms)};
+    const sys_days day = floor<days>(at);
+    const auto rest = static_cast<int>((at - day).count());
+    char text[32];
+    std::snprintf(text, sizeof text, "T%02d:%02d:%02d.%03dZ", rest / 3'600'000, rest / 60'000 % 60, rest / 1000 % 60, rest % 1000);
+    return textOf(day) + text;
+}
+
 std::string localDay(std::string_view at, int offsetMinutes)
 {
     const auto local = sys_time<milliseconds>(milliseconds(millisecondsOf(at))) + minutes(offsetMinutes);

@@ -1,7 +1,6 @@
 #include "book/retest_chain.h"
 
 #include "method/limit.h"
-#include "method/site/heading.h"
 
 namespace groundcount::book {
 
@@ -15,8 +14,6 @@ std::vector<const TestRow*> pointersTo(std::span<const TestRow> tests)
         pointers.push_back(&t);
     return pointers;
 }
-
-bool hasPlace(const TestRow& t) { return t.north != 0 || t.east != 0; }
 
 }  // namespace
 
@@ -38,11 +35,7 @@ RetestChains::RetestChains(std::vector<const TestRow*> tests, double metresPerGr
 std::optional<Length> RetestChains::distanceToParent(const TestRow& retest) const
 {
     const auto parent = m_byId.find(retest.retestOf);
-    if (parent == m_byId.end() || !hasPlace(retest) || !hasPlace(*parent->second))
-        return std::nullopt;
-    const auto way = method::headingOf({Length::metres((retest.north - parent->second->north) * m_metresPerGridUnit),
-                                   Length::metres((retest.east - parent->second->east) * m_metresPerGridUnit)});
-    return way ? std::optional(way->distance) : std::nullopt;
+    return parent == m_byId.end() ? std::nullopt : distanceBetween(retest, *parent->second, m_metresPerGridUnit);
 }
 
 const TestRow* RetestChains::answerTo(const TestRow& test) const

@@ -2,7 +2,9 @@
 
 #include "book/state.h"
 #include "method/quantity.h"
+#include "method/site/heading.h"
 
+#include <optional>
 #include <span>
 #include <string_view>
 #include <unordered_map>
@@ -37,5 +39,16 @@ private:
     double m_metresPerGridUnit;
     Length m_farthest;
 };
+
+/// Distance of two tests in the grid; nothing when the place of one is not known. @tparam Test has `north` and `east` in grid units, both 0
+///   when the place is not known @param metresPerGridUnit above 0
+template <class Test>
+std::optional<Length> distanceBetween(const Test& a, const Test& b, double metresPerGridUnit)
+{
+    if ((a.north == 0 && a.east == 0) || (b.north == 0 && b.east == 0))
+        return std::nullopt;
+    const auto way = method::headingOf({Length::metres((a.north - b.north) * metresPerGridUnit), Length::metres((a.east - b.east) * metresPerGridUnit)});
+    return way ? std::optional(way->distance) : std::nullopt;
+}
 
 }  // namespace groundcount::book

@@ -4,7 +4,6 @@
 #include "book/state_query.h"
 
 #include <algorithm>
-#include <numeric>
 #include <tuple>
 
 namespace groundcount::book {
@@ -49,43 +48,26 @@ const char* word(Unusual kind)
     return "retest elsewhere";
 }
 
-Findings::Findings(std::span<const TestRow> tests)
-{
-    for (const TestRow& t : tests)
-        if (t.state != TestState::Void && m_at.emplace(t.id, m_all.size()).second)
-            m_all.push_back({&t, {}});
-}
+Findings::Findings(const CheckedTests& tests) : m_tests(tests) {}
 
-void Findings::add(const std::string& test, Unusual kind, const std::string& sentence)
+void Findings::add(std::uint32_t test, Unusual kind, const std::string& sentence)
 {
-    const auto found = m_at.find(test);
-    if (found == m_at.end())
+    if (test == kNoTest || m_tests.rows[test].state == TestState::Void)
         return;
-    std::string& what = m_all[found->second].what[static_cast<std::size_t>(kind)];
+    std::string& what = m_found[{test, kind}];
     if (what.find(sentence) == std::string::npos)
         what += (what.empty() ? "" : " ") + sentence;
 }
 
-const TestRow* Findings::test(const std::string& id) const
-{
-    const auto found = m_at.find(id);
-    return found == m_at.end() ? nullptr : m_all[found->second].test;
-}
-
 std::vector<UnusualLine> Findings::lines() const
 {
-    std::vector<std::size_t> order(m_all.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        const TestRow& x = *m_all[a].test;
-        const TestRow& y = *m_all[b].test;
-        return std::tie(x.startedAt, x.number, x.id) < std::tie(y.startedAt, y.number, y.id);
-    });
     std::vector<UnusualLine> lines;
-    for (const std::size_t i : order)
-        for (std::size_t kind = 0; kind < kKinds; ++kind)
-            if (const Of& of = m_all[i]; !of.what[kind].empty())
-                lines.push_back({static_cast<Unusual>(kind), of.test->id, of.test->number, of.test->lot, of.test->startedAt, of.what[kind]});
+    lines.reserve(m_found.size());
+    for (const auto& [of, what] : m_found) {
+        const CheckedTest& test = m_tests.rows[of.first];
+        lines.push_back({of.second, test.id, test.number, m_tests.names[test.lot], test.startedAt, what});
+    }
+    std::sort(lines.begin(), lines.end(), [](const UnusualLine& a, const UnusualLine& b) { return std::tie(a.at, a.number, a.test, a.kind) < std::tie(b.at, b.number, b.test, b.kind); });
     return lines;
 }
 
@@ -94,19 +76,21 @@ Result<std::vector<UnusualLine>> unusual(const Store& store, const method::RuleS
     const auto settings = reviewRules(rules);
     if (!settings)
         return tl::unexpected(settings.error());
-    const StateQuery query(store);
-    const auto job = query.job();
-    const auto tests = query.tests({});
-    if (!job || !tests)
-        return tl::unexpected(job ? tests.error() : job.error());
+    const auto job = StateQuery(store).job();
+    if (!job)
+        return tl::unexpected(job.error());
+    const auto tests = checkedTests(store, job->metresPerGridUnit);
+    if (!tests)
+        return tl::unexpected(tests.error());
+    const auto facts = sealedFacts(store, *tests);
+    if (!facts)
+        return tl::unexpected(facts.error());
     Findings findings(*tests);
     reviewRows(*tests, job->metresPerGridUnit, *settings, findings);
     if (auto done = reviewPapers(store, *tests, *settings, findings); !done)
         return tl::unexpected(done.error());
-    if (auto done = reviewSealing(store, findings); !done)
-        return tl::unexpected(done.error());
-    if (auto done = reviewBodies(store, findings); !done)
-        return tl::unexpected(done.error());
+    reviewSealing(*facts, findings);
+    reviewBodies(*facts, *tests, findings);
     return findings.lines();
 }
 

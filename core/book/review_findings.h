@@ -1,13 +1,14 @@
 #pragma once
 
 #include "book/review.h"
-#include "book/store.h"
+#include "book/review_tests.h"
+#include "book/sealed_facts.h"
 #include "method/quantity.h"
 
-#include <array>
-#include <span>
+#include <map>
 #include <string>
 #include <unordered_map>
+#include <utility>
 
 /// The parts of the review, private to it: each looks at one matter and adds what it finds.
 namespace groundcount::book {
@@ -22,29 +23,24 @@ struct ReviewRules {
 /// What was found about each test that is not void.
 class Findings {
 public:
-    static constexpr std::size_t kKinds = 10;
-    explicit Findings(std::span<const TestRow> tests);
-    /// Adds a sentence to a test's line of a kind; a test that is void or unknown is left out.
-    void add(const std::string& test, Unusual kind, const std::string& sentence);
-    const TestRow* test(const std::string& id) const;
+    /// @param tests must outlive this object
+    explicit Findings(const CheckedTests& tests);
+    /// Adds a sentence to a test's line of a kind; kNoTest and a test that is void are left out.
+    void add(std::uint32_t test, Unusual kind, const std::string& sentence);
     std::vector<UnusualLine> lines() const;
 
 private:
-    struct Of {
-        const TestRow* test = nullptr;
-        std::array<std::string, kKinds> what;
-    };
-    std::vector<Of> m_all;
-    std::unordered_map<std::string, std::size_t> m_at;
+    const CheckedTests& m_tests;
+    std::map<std::pair<std::uint32_t, Unusual>, std::string> m_found;
 };
 
 /// Overrides, positions, places of retests, counts given twice: from the rows alone.
-void reviewRows(std::span<const TestRow> tests, double metresPerGridUnit, const ReviewRules& rules, Findings& into);
+void reviewRows(const CheckedTests& tests, double metresPerGridUnit, const ReviewRules& rules, Findings& into);
 /// Papers and standard counts in force at each test.
-Result<void> reviewPapers(const Store& store, std::span<const TestRow> tests, const ReviewRules& rules, Findings& into);
+Result<void> reviewPapers(const Store& store, const CheckedTests& tests, const ReviewRules& rules, Findings& into);
 /// Amendments after a verdict and times of sealing.
-Result<void> reviewSealing(const Store& store, Findings& into);
-/// Bodies of readings and clearances.
-Result<void> reviewBodies(const Store& store, Findings& into);
+void reviewSealing(const SealedFacts& facts, Findings& into);
+/// Clearances and readings that nothing amends.
+void reviewBodies(const SealedFacts& facts, const CheckedTests& tests, Findings& into);
 
 }  // namespace groundcount::book

@@ -49,6 +49,8 @@ public:
         ++m_next;
         return *this;
     }
+    /// Leaves columns out that were read in another way.
+    void skip(int columns) { m_next += columns; }
 
 private:
     const Statement& m_row;

@@ -1,4 +1,5 @@
-// How long the engineer's pages take on a generated contract: engineer_bench FOLDER [TESTS_PER_LIFT, 83 gives 20 thousand tests].
+// How long the engineer's pages take on a generated contract: engineer_bench FOLDER [TESTS_PER_LIFT, 83 gives 20 thousand tests] writes and
+// measures one; engineer_bench read FILE measures it again.
 #include "programme/contract.h"
 #include "view/figures_view.h"
 #include "view/lots_view.h"
@@ -15,6 +16,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <cstring>
 #include <vector>
 
 using namespace groundcount;
@@ -37,20 +39,29 @@ void measure(const char* what, Run run)
     std::fflush(stdout);
 }
 
+/// Writes the book unless one is to be read again.
+QString bookOf(int argc, char** argv)
+{
+    if (argc > 2 && std::strcmp(argv[1], "read") == 0)
+        return QString::fromLocal8Bit(argv[2]);
+    const QString path = QDir(QString::fromLocal8Bit(argv[1])).filePath(QStringLiteral("bench.fieldbook"));
+    QFile::remove(path);
+    const programme::Size size{40, 6, argc > 2 ? std::atoi(argv[2]) : 83, 97};
+    const auto truth = programme::writeContract(path.toStdString(), 9, size, 20260601);
+    std::printf("%zu tests, %d lots of %d lifts\n", truth.tests.size(), size.lots, size.lifts);
+    return path;
+}
+
 }  // namespace
 
 int main(int argc, char** argv)
 {
     QCoreApplication app(argc, argv);
     if (argc < 2) {
-        std::fprintf(stderr, "engineer_bench FOLDER [TESTS_PER_LIFT]\n");
+        std::fprintf(stderr, "engineer_bench FOLDER [TESTS_PER_LIFT] | read FILE\n");
         return 2;
     }
-    const QString path = QDir(QString::fromLocal8Bit(argv[1])).filePath(QStringLiteral("bench.fieldbook"));
-    QFile::remove(path);
-    const programme::Size size{40, 6, argc > 2 ? std::atoi(argv[2]) : 83, 97};
-    const auto truth = programme::writeContract(path.toStdString(), 9, size, 20260601);
-    std::printf("%zu tests, %d lots of %d lifts\n", truth.tests.size(), size.lots, size.lifts);
+    const QString path = bookOf(argc, argv);
     view::Session session(nullptr);
     QElapsedTimer timer;
     timer.start();

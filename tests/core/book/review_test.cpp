@@ -1,9 +1,11 @@
 #include "core/book/sample_book.h"
 
 #include "book/canonical.h"
+#include "book/flat_body.h"
 #include "book/job_rules.h"
 #include "book/local_time.h"
 #include "book/review.h"
+#include "book/sealed_facts.h"
 #include "method/rules/rule_set.h"
 
 #include <QtTest>
@@ -153,6 +155,8 @@ class ReviewTest : public QObject {
 private slots:
     void aBookInOrderHasNothingUnusual();
     void everyPlantedFaultIsListedAndNothingElse();
+    void partsOfABookGiveTheFactsOfTheWhole();
+    void aBodyIsReadAsItsTreeIs();
     void aRuleSetWithoutTheKeysIsRefused();
     void timesAndDaysAreThoseOfTheCalendar();
 };
@@ -281,6 +285,68 @@ void ReviewTest::everyPlantedFaultIsListedAndNothingElse()
     QCOMPARE(found.size(), truth.size());
 }
 
+void ReviewTest::partsOfABookGiveTheFactsOfTheWhole()
+{
+    Programme programme;
+    programme.addWeakPapers();  // a second device
+    for (int i = 0; i < 23; ++i) {
+        Programme::Plan plan;
+        plan.isReadout = i % 3 == 0;
+        plan.hasSecond = i % 4 == 0;
+        plan.hazard = i % 5 == 0 ? Body{{"distance_ft", "9"}} : Body::object();
+        programme.play(plan);
+        if (i % 6 == 0) {
+            Body body = programme.reading().body;
+            body["seconds"] = 240;
+            programme.seal(amend(programme.reading(), body, programme.second() + 230));
+        }
+    }
+    const auto tests = checkedTests(programme.store(), 1).value();
+    const auto textOf = [&](unsigned ranges) {
+        const SealedFacts facts = sealedFacts(programme.store(), tests, ranges).value();
+        QStringList lines;
+        for (const auto& f : facts.sealed)
+            lines << QString("%1 %2 %3 %4 %5").arg(f.seq).arg(f.atMs).arg(f.test).arg(f.isPart).arg(QString::fromStdString(facts.words[f.device] + facts.words[f.kind]));
+        for (const auto& v : facts.verdicts)
+            lines << QString("verdict %1 %2 %3").arg(v.seq).arg(v.test).arg(QString::fromStdString(facts.words[v.device]));
+        for (const auto& a : facts.amended)
+            lines << QString("amended %1 %2").arg(a.test).arg(QString::fromStdString(a.kind + a.at));
+        for (const auto& r : facts.readings)
+            lines << QString("reading %1 %2 %3 %4 %5").arg(r.test).arg(r.atMs).arg(r.number).arg(r.seconds).arg(QString::fromStdString(r.figures));
+        for (const auto& c : facts.clearances)
+            lines << QString("clearance %1 %2").arg(c.test).arg(QString::fromStdString(c.sentences.empty() ? "" : c.sentences[0]));
+        return lines;
+    };
+    const QStringList whole = textOf(1);
+    QCOMPARE(whole.filter("reading ").size(), 23 + 6);
+    QCOMPARE(whole.filter("amended ").size(), 4);
+    QCOMPARE(whole.filter("is \"clear\" at 9 ft").size(), 5);
+    for (const unsigned ranges : {2U, 3U, 7U, 40U})
+        QCOMPARE(textOf(ranges), whole);
+}
+
+void ReviewTest::aBodyIsReadAsItsTreeIs()
+{
+    const Body tree{{"a", "plain"}, {"b\":\"c", "quote \" and \\ and , }"}, {"d", -12}, {"e", 1.5}, {"f", Body::array({"x", Body::object(), Body::array({1, "]"})})}, {"g", {{"d", 3}}}, {"h", ""}};
+    const std::string text = canonicalText(tree).value();
+    FlatBody flat;
+    QVERIFY(flat.read(text));
+    for (const auto& [key, value] : tree.items()) {
+        if (key == "b\":\"c")
+            continue;  // a name with a quote is stepped over, and asked for by nobody
+        QCOMPARE(std::string(flat.raw(key)), canonicalText(value).value());
+        QCOMPARE(flat.text(key), value.is_string() ? value.get<std::string>() : std::string());
+        QCOMPARE(flat.whole(key), value.is_number_integer() ? value.get<std::int64_t>() : std::int64_t(0));
+    }
+    QVERIFY(flat.text("b\\\":\\\"c") == "quote \" and \\ and , }");
+    QVERIFY(!flat.contains("x") && flat.contains("h"));
+    QStringList elements;
+    QVERIFY(eachElement(flat.raw("f"), [&](std::string_view e) { elements << QString::fromUtf8(e.data(), static_cast<int>(e.size())); }));
+    QCOMPARE(elements, QStringList({"\"x\"", "{}", "[1,\"]\"]"}));
+    for (const char* damaged : {"", "{", "[]", "{\"a\"}", "{\"a\":\"b}", "{a:1}"})
+        QVERIFY2(!flat.read(damaged), damaged);
+}
+
 void ReviewTest::aRuleSetWithoutTheKeysIsRefused()
 {
     Programme programme;
@@ -298,6 +364,8 @@ void ReviewTest::timesAndDaysAreThoseOfTheCalendar()
 {
     QCOMPARE(millisecondsOf("1970-01-01T00:00:00.000Z"), std::int64_t(0));
     QCOMPARE(millisecondsOf("2026-06-09T15:41:07.250Z"), QDateTime::fromString("2026-06-09T15:41:07.250Z", Qt::ISODateWithMs).toMSecsSinceEpoch());
+    for (const char* at : {"1999-12-31T23:59:59.999Z", "2026-06-09T15:41:07.250Z", "2028-02-29T00:00:00.000Z"})
+        QCOMPARE(utcText(millisecondsOf(at)), std::string(at));
     QCOMPARE(localDay("2026-03-01T03:00:00.000Z", -300), std::string("2026-02-28"));
     QCOMPARE(localDay("2026-12-31T20:00:00.000Z", 600), std::string("2027-01-01"));
     QCOMPARE(dayAfter("2028-02-28", 1), std::string("2028-02-29"));
