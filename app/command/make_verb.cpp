@@ -1,9 +1,8 @@
 #include "command/open_book.h"
 #include "command/verb.h"
-#include "gis/crs.h"
+#include "gis/new_job.h"
 
 #include <memory>
-#include <nlohmann/json.hpp>
 
 namespace groundcount::command {
 namespace {
@@ -13,56 +12,20 @@ struct MakeOptions {
     int epsg = 0;
 };
 
-Result<std::string> gridUnit(const gis::Crs& crs)
-{
-    if (!crs.isProjected())
-        return refused("\"" + crs.name() + "\" is not a projected coordinate system; a job's grid needs one in metres or feet.");
-    const auto unit = crs.unitName();
-    if (unit == "metre")
-        return std::string("m");
-    if (unit == "US survey foot")
-        return std::string("ftUS");
-    if (unit == "foot")
-        return std::string("ft");
-    return refused("\"" + crs.name() + "\" counts in " + unit + "; allowed: metre, foot, US survey foot.");
-}
-
 Result<std::vector<book::Entry>> entriesOf(const MakeOptions& options)
 {
     const auto rules = rulesFrom(options.rules);
     if (!rules)
         return tl::unexpected(rules.error());
-    const auto crs = gis::Crs::fromEpsg(options.epsg);
-    if (!crs)
-        return tl::unexpected(crs.error());
-    const auto unit = gridUnit(*crs);
-    if (!unit)
-        return tl::unexpected(unit.error());
-    const std::string person = book::newSubject();
-    const std::string system = book::newSubject();
-    const std::string ruleSet = book::newSubject();
+    auto entries = gis::newJobEntries({.name = options.name, .place = options.place, .epsg = options.epsg, .rules = *rules, .by = {},
+                                       .person = options.person, .role = options.role, .certificate = options.certificate});
+    if (!entries)
+        return entries;
     const auto [at, offset] = now();
-    std::vector<book::Entry> entries;
-    const auto add = [&, time = at, minutes = offset](const char* kind, const std::string& subject, nlohmann::json body) {
-        book::Entry entry;
-        entry.kind = kind;
-        entry.subject = subject;
-        entry.by = person;
-        entry.at = time;
-        entry.offsetMinutes = minutes;
-        entry.body = std::move(body);
-        entries.push_back(std::move(entry));
-    };
-    nlohmann::json who = {{"name", options.person}, {"role", options.role}};
-    if (!options.certificate.empty())
-        who["certificate"] = options.certificate;
-    add("person", person, who);
-    add("crs", system, {{"epsg", options.epsg}, {"name", crs->name()}, {"unit", *unit}});
-    add("rule-set", ruleSet, {{"rules", nlohmann::json::parse(method::toJson(*rules))}});
-    nlohmann::json job = {{"name", options.name}, {"density_unit", rules->densityUnit}, {"crs", system}, {"rule_set", ruleSet}};
-    if (!options.place.empty())
-        job["place"] = options.place;
-    add("job", book::newSubject(), job);
+    for (auto& entry : *entries) {
+        entry.at = at;
+        entry.offsetMinutes = offset;
+    }
     return entries;
 }
 

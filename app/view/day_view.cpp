@@ -103,7 +103,7 @@ void DayView::refresh()
 {
     const auto& job = m_session->job();
     m_hasJob = !job.id.empty();
-    m_emptyText = m_hasJob ? QString() : tr("This field book holds no job yet. Make one with groundbook, or open a book with --book.");
+    m_emptyText = m_hasJob ? QString() : tr("This field book holds no job yet. Begin one here, or join the job of a crew.");
     m_title = localText(m_session->now().toUTC().toString(Qt::ISODateWithMs).toStdString(), m_session->offsetMinutes(), tr("dddd, MMMM d"));
     m_place = QString::fromStdString(job.name);
     refreshGauge();
@@ -154,8 +154,13 @@ void DayView::refreshKitAct()
     m_kitAct.clear();
     m_kitActText.clear();
     const auto& gauge = m_session->gauge();
-    if (!m_hasJob || m_session->isReadOnly() || m_gaugeMissing.isEmpty())
+    if (m_session->isReadOnly() || m_gaugeMissing.isEmpty())
         return;
+    if (!m_hasJob) {
+        m_kitAct = QStringLiteral("job");
+        m_kitActText = tr("Begin a job");
+        return;
+    }
     const auto* today = m_session->standardToday();
     const auto name = [&](const char* sheet) { return QString::fromLatin1(sheet) + ':' + QString::fromStdString(gauge->id); };
     if (!gauge) {

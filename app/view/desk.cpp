@@ -32,10 +32,10 @@ Result<QString> kitSubjectNamed(const Session& session, const QString& name)
         const auto at = std::find_if(rows.begin(), rows.end(), [&](const auto& row) { return row.name == wanted; });
         return at == rows.end() ? QString() : QString::fromStdString(at->id);
     };
-    for (const QString& id : {found(all.gauges), found(all.proctors), found(all.people)})
+    for (const QString& id : {found(all.gauges), found(all.proctors), found(all.people), found(all.lots)})
         if (!id.isEmpty())
             return id;
-    return refused("The book has no gauge, reference test or person called " + wanted + ".");
+    return refused("The book has no gauge, reference test, person or lot called " + wanted + ".");
 }
 
 }  // namespace
@@ -64,6 +64,7 @@ void Desk::setPlace(const QString& place)
         return;
     m_place = place;
     m_placeOfTest.clear();
+    m_fromLots = false;
     emit placeChanged();
 }
 
@@ -95,15 +96,23 @@ void Desk::setKit(const QString& sheet)
         if (m_testOpen)
             m_placeOfTest = m_place;
         closeTest();
+        const bool fromLots = m_place == QStringLiteral("lots") || m_fromLots;
+        if (kitSheet() == QStringLiteral("lot") && sheet != m_kit)
+            m_kitUnder = m_kit;
         const QString back = m_placeOfTest;
         setPlace(QStringLiteral("kit"));
         m_placeOfTest = back;
+        m_fromLots = fromLots;
     }
-    if (sheet == m_kit)
+    // What a lot lacks is added over its sheet, which comes back.
+    const QString next = sheet.isEmpty() ? std::exchange(m_kitUnder, QString()) : sheet;
+    if (next == m_kit)
         return;
-    m_kit = sheet;
+    m_kit = next;
     emit kitChanged();
-    if (!sheet.isEmpty() || m_placeOfTest.isEmpty())
+    if (next.isEmpty() && std::exchange(m_fromLots, false))
+        setPlace(QStringLiteral("lots"));
+    if (!next.isEmpty() || m_placeOfTest.isEmpty())
         return;
     // A test sent the person here: its sheet comes back, with what is in the book now.
     setPlace(std::exchange(m_placeOfTest, QString()));
@@ -193,7 +202,8 @@ Result<void> Desk::openNamed(const QString& what)
     }
     if (what.startsWith(QStringLiteral("kit:"))) {
         static const QStringList sheets{QStringLiteral("counts"),   QStringLiteral("stability"), QStringLiteral("custody"), QStringLiteral("gauge"),
-                                        QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset"),   QStringLiteral("site-file"), QStringLiteral("background"), QStringLiteral("receiver")};
+                                        QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset"),   QStringLiteral("site-file"), QStringLiteral("background"), QStringLiteral("receiver"),
+                                        QStringLiteral("job"),      QStringLiteral("line"),      QStringLiteral("lot"),     QStringLiteral("lift")};
         if (!sheets.contains(name.section(':', 0, 0)))
             return refused("Kit has the sheets " + sheets.join(QStringLiteral(", ")).toStdString() + "; none is called " + name.toStdString() + ".");
         const auto id = kitSubjectNamed(*m_session, name.section(':', 1));

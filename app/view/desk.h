@@ -105,6 +105,8 @@ private:
     QString m_place = QStringLiteral("day");
     QString m_lot, m_lotSheet, m_kit, m_paper;
     QString m_placeOfTest;  ///< the place under a test that gave way to a sheet of Kit; empty when none did
+    QString m_kitUnder;     ///< the lot's sheet under one that was opened from it
+    bool m_fromLots = false;  ///< Kit was entered from Lots and leads back there
     bool m_testOpen = false, m_screenOpen = false, m_coverageShown = false;
 };
 

@@ -143,6 +143,8 @@ void HazardCard::settle()
         m_word = m_isSettled ? tr("Clear") : m_mark == Mark::TooClose ? tr("Too close") : tr("Cannot tell");
         if (m_isSettled)
             m_known = thing + tr("at %1, %2 needed").arg(lengthText(m_measured->value, required()), need);
+        if (m_isSettled && m_knownBy == "map" && !m_isSealed)
+            m_remark = tr("The map knows only what was placed on it. Look round for anything nearer.");
     } else if (typed("remedy") == "moved") {
         m_remark = tr("Asked to move. Say so when it stands outside.");
     } else if (typed("remedy") == "waited") {

@@ -2,6 +2,7 @@
 
 #include "book/kinds.h"
 #include "book/store.h"
+#include "method/site/station.h"
 #include "view/figure_text.h"
 #include "view/kit_form.h"
 #include "view/sealed_words.h"
@@ -58,9 +59,13 @@ void KitView::refresh()
     }
     if (!all.job.id.empty()) {
         job.push_back(Row::ofWords(tr("Job"), QString::fromStdString(all.job.name + (all.job.place.empty() ? "" : ", " + all.job.place)), {}));
+        job.back().id = QStringLiteral("job");
+        job.back().chevron = true;
         job.push_back(Row::ofWords(tr("Coordinate system"), QString::fromStdString(all.job.crsName),
                                    all.job.epsg ? QStringLiteral("EPSG:%1").arg(all.job.epsg) : QString()));
         job.push_back(Row::ofWords(tr("Densities in"), {}, QString::fromStdString(all.job.densityUnit)));
+        for (const auto& line : m_session->lines().all())
+            job.push_back(Row::ofWords(tr("Line %1").arg(line.name), tr("from station %1, %2 %3 long").arg(QString::fromStdString(method::stationText(line.line.stations().beginFt(), 100, 0)), figureText(line.line.lengthFt(), 1), all.job.gridUnit == "m" ? QStringLiteral("m") : QStringLiteral("ft")), {}));
         job.push_back(Row::ofWords(tr("Field book"), m_session->bookName(), {}));
     }
     const auto& inForce = m_session->ruleSet();

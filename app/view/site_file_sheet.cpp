@@ -1,8 +1,7 @@
 #include "view/site_file_sheet.h"
 
-#include "gis/crs.h"
-#include "gis/crs_search.h"
 #include "method/site/station.h"
+#include "view/system_rows.h"
 
 #include <QFileInfo>
 #include <algorithm>
@@ -12,7 +11,6 @@ namespace groundcount::view {
 namespace {
 
 constexpr const char* kUnits[] = {"ft", "ftUS", "m"};
-constexpr std::size_t kSystemsShown = 12;
 constexpr double kMostTests = 1000;
 
 }  // namespace
@@ -85,25 +83,9 @@ void SiteFileSheet::pickKind(int index)
 
 void SiteFileSheet::searchSystem(const QString& words)
 {
-    std::vector<Row> rows;
-    const auto found = gis::findCrs(words.toStdString(), kSystemsShown);
-    m_refusal = found ? QString() : QString::fromStdString(found.error().what);
-    for (const auto& one : found.value_or(std::vector<gis::FoundCrs>())) {
-        Row row = Row::ofWords(QString::fromStdString(one.name), QString::fromStdString(one.area), {});
-        row.id = QString::number(one.epsg);
-        row.figure = row.id;
-        rows.push_back(std::move(row));
-    }
-    bool isCode = false;
-    const int code = words.trimmed().section(':', -1).toInt(&isCode);
-    if (rows.empty() && isCode)
-        if (const auto system = gis::Crs::fromEpsg(code)) {
-            rows.push_back(Row::ofWords(QString::fromStdString(system->name()), {}, {}));
-            rows.back().id = rows.back().figure = QString::number(code);
-        }
-    if (rows.empty() && m_refusal.isEmpty())
-        m_refusal = tr("No coordinate system has all of the words \"%1\" in its code, name or place.").arg(words.trimmed());
-    m_systems.setRows(std::move(rows));
+    auto rows = systemRows(words);
+    m_refusal = rows ? QString() : QString::fromStdString(rows.error().what);
+    m_systems.setRows(rows ? std::move(*rows) : std::vector<Row>());
     emit changed();
 }
 

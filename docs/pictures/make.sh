@@ -63,6 +63,12 @@ for size in 360x640 412x915; do
         cp "$work/steps/$size-${shot%:*}.png" "$here/${shot#*:}-$size.png"
     done
 done
+GROUNDCOUNT_SHOTS=$work "$build/tests/begin_job_test" >"$work/touch.log" || { cat "$work/touch.log" >&2; exit 1; }
+for size in 360x640 412x915 1280x800; do
+    for shot in job line lot; do
+        cp "$work/kit-begin-$shot-$size.png" "$here/begin-$shot-$size.png"
+    done
+done
 GROUNDCOUNT_SHOTS=$work "$build/tests/site_file_touch_test" >"$work/touch.log" || { cat "$work/touch.log" >&2; exit 1; }
 cp "$work/site-file-412.png" "$here/site-file-412x915.png"
 cp "$work/site-file-1280.png" "$here/site-file-1280x800.png"

@@ -213,6 +213,10 @@
         <source>Today&apos;s sheet, to sign</source>
         <translation>Hoja de hoy, para firmar</translation>
     </message>
+    <message>
+        <source>Join a job: shared server or bundle file</source>
+        <translation>Unirse a un trabajo: servidor compartido o archivo de paquete</translation>
+    </message>
 </context>
 <context>
     <name>DigStepPage</name>
@@ -461,6 +465,45 @@
     </message>
 </context>
 <context>
+    <name>JobPage</name>
+    <message>
+        <source>Name of the job</source>
+        <translation>Nombre del trabajo</translation>
+    </message>
+    <message>
+        <source>Where it is</source>
+        <translation>Dónde está</translation>
+    </message>
+    <message>
+        <source>Coordinate system</source>
+        <translation>Sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>The plans name it. Every place of the book counts in it, so it cannot be changed later.</source>
+        <translation>Los planos lo nombran. Todos los lugares de la libreta cuentan en él, por eso no se puede cambiar después.</translation>
+    </message>
+    <message>
+        <source>Rule set, densities in %1</source>
+        <translation>Conjunto de reglas, densidades en %1</translation>
+    </message>
+    <message>
+        <source>Take a rule set from a file</source>
+        <translation>Tomar un conjunto de reglas de un archivo</translation>
+    </message>
+    <message>
+        <source>Your name, which is sealed with everything you do</source>
+        <translation>Su nombre, que se sella con todo lo que hace</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Función</translation>
+    </message>
+    <message>
+        <source>Why it changes</source>
+        <translation>Por qué cambia</translation>
+    </message>
+</context>
+<context>
     <name>Keypad</name>
     <message>
         <source>Keypad</source>
@@ -576,6 +619,14 @@
         <source>Receiver: where positions come from</source>
         <translation>Receptor: de dónde vienen las posiciones</translation>
     </message>
+    <message>
+        <source>Begin a job</source>
+        <translation>Comenzar un trabajo</translation>
+    </message>
+    <message>
+        <source>Add a straight line</source>
+        <translation>Agregar una línea recta</translation>
+    </message>
 </context>
 <context>
     <name>KitSheet</name>
@@ -600,6 +651,25 @@
     </message>
 </context>
 <context>
+    <name>LiftPage</name>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Thickness, compacted</source>
+        <translation>Espesor, compactado</translation>
+    </message>
+    <message>
+        <source>in.</source>
+        <translation>in.</translation>
+    </message>
+    <message>
+        <source>Lifts of this lot</source>
+        <translation>Capas de este lote</translation>
+    </message>
+</context>
+<context>
     <name>LiftPicker</name>
     <message>
         <source>Lift %1</source>
@@ -616,6 +686,112 @@
     <message>
         <source>Lift below</source>
         <translation>Capa inferior</translation>
+    </message>
+</context>
+<context>
+    <name>LinePage</name>
+    <message>
+        <source>Stations count along it. A line with curves or station equations comes in a site file.</source>
+        <translation>Las estaciones se cuentan a lo largo de ella. Una línea con curvas o ecuaciones de estación viene en un archivo del sitio.</translation>
+    </message>
+    <message>
+        <source>Lines out of a site file</source>
+        <translation>Líneas de un archivo del sitio</translation>
+    </message>
+    <message>
+        <source>Name of the line</source>
+        <translation>Nombre de la línea</translation>
+    </message>
+    <message>
+        <source>Begin station</source>
+        <translation>Estación inicial</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Comienzo</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Fin</translation>
+    </message>
+</context>
+<context>
+    <name>LotPage</name>
+    <message>
+        <source>Add the line that its stations count along</source>
+        <translation>Agregar la línea de sus estaciones</translation>
+    </message>
+    <message>
+        <source>Add the material with its reference test</source>
+        <translation>Agregar el material con su ensayo de referencia</translation>
+    </message>
+    <message>
+        <source>Name of the lot</source>
+        <translation>Nombre del lote</translation>
+    </message>
+    <message>
+        <source>Zone, such as embankment or subgrade</source>
+        <translation>Zona, como terraplén o subrasante</translation>
+    </message>
+    <message>
+        <source>Its corners came in a site file and stay as they are.</source>
+        <translation>Sus esquinas vinieron en un archivo del sitio y quedan como están.</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Stations</source>
+        <translation>Estaciones</translation>
+    </message>
+    <message>
+        <source>Width from the line</source>
+        <translation>Ancho desde la línea</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>Reference test</source>
+        <translation>Ensayo de referencia</translation>
+    </message>
+    <message>
+        <source>Percent compaction</source>
+        <translation>Porcentaje de compactación</translation>
+    </message>
+    <message>
+        <source>Moisture window</source>
+        <translation>Rango de humedad</translation>
+    </message>
+    <message>
+        <source>Driest</source>
+        <translation>Lo más seco</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>Wettest</source>
+        <translation>Lo más húmedo</translation>
+    </message>
+    <message>
+        <source>Tests per lift</source>
+        <translation>Ensayos por capa</translation>
+    </message>
+    <message>
+        <source>Sublots</source>
+        <translation>Sublotes</translation>
+    </message>
+    <message>
+        <source>Why it changes</source>
+        <translation>Por qué cambia</translation>
+    </message>
+    <message>
+        <source>The specification of the contract governs; type what it says.</source>
+        <translation>Rige la especificación del contrato; escriba lo que dice.</translation>
     </message>
 </context>
 <context>
@@ -687,6 +863,18 @@
     <message>
         <source>Review of this lot</source>
         <translation>Revisión de este lote</translation>
+    </message>
+    <message>
+        <source>Add a lot</source>
+        <translation>Agregar un lote</translation>
+    </message>
+    <message>
+        <source>Add a lift</source>
+        <translation>Agregar una capa</translation>
+    </message>
+    <message>
+        <source>Ground and requirement of this lot</source>
+        <translation>Terreno y requisito de este lote</translation>
     </message>
 </context>
 <context>
@@ -1701,18 +1889,6 @@
         <translation>El archivo no lo dice</translation>
     </message>
     <message>
-        <source>Coordinate system</source>
-        <translation>Sistema de coordenadas</translation>
-    </message>
-    <message>
-        <source>Find it by code, name or place</source>
-        <translation>Buscarlo por código, nombre o lugar</translation>
-    </message>
-    <message>
-        <source>Find</source>
-        <translation>Buscar</translation>
-    </message>
-    <message>
         <source>Unit of the coordinates</source>
         <translation>Unidad de las coordenadas</translation>
     </message>
@@ -1835,6 +2011,28 @@
     <message>
         <source>ahead</source>
         <translation>por hacer</translation>
+    </message>
+</context>
+<context>
+    <name>SystemRows</name>
+    <message>
+        <source>No coordinate system has all of the words &quot;%1&quot; in its code, name or place.</source>
+        <translation>Ningún sistema de coordenadas tiene todas las palabras «%1» en su código, nombre o lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>SystemSearch</name>
+    <message>
+        <source>Coordinate system</source>
+        <translation>Sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>Find it by code, name or place</source>
+        <translation>Buscarlo por código, nombre o lugar</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
     </message>
 </context>
 <context>
@@ -3305,10 +3503,6 @@
         <translation>media %1 %2</translation>
     </message>
     <message>
-        <source>This field book holds no job yet. Make one with groundbook, or open a book with --book.</source>
-        <translation>Esta libreta de campo aún no tiene un trabajo. Cree uno con groundbook o abra una libreta con --book.</translation>
-    </message>
-    <message>
         <source>No gauge</source>
         <translation>Sin densímetro</translation>
     </message>
@@ -3395,6 +3589,14 @@
     <message>
         <source>dddd, MMMM d</source>
         <translation>dddd, d &apos;de&apos; MMMM</translation>
+    </message>
+    <message>
+        <source>This field book holds no job yet. Begin one here, or join the job of a crew.</source>
+        <translation>Esta libreta de campo aún no tiene un trabajo. Comience uno aquí o únase al trabajo de una cuadrilla.</translation>
+    </message>
+    <message>
+        <source>Begin a job</source>
+        <translation>Comenzar un trabajo</translation>
     </message>
 </context>
 <context>
@@ -4404,6 +4606,65 @@
         <source>Information only.</source>
         <translation>Solo informativo.</translation>
     </message>
+    <message>
+        <source>The map knows only what was placed on it. Look round for anything nearer.</source>
+        <translation>El mapa solo conoce lo que se colocó en él. Mire alrededor por si hay algo más cerca.</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::JobSheet</name>
+    <message>
+        <source>The file cannot be read: %1.</source>
+        <translation>No se puede leer el archivo: %1.</translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation>Trabajo nuevo</translation>
+    </message>
+    <message>
+        <source>not chosen yet</source>
+        <translation>aún no elegido</translation>
+    </message>
+    <message>
+        <source>Seal what changed</source>
+        <translation>Sellar los cambios</translation>
+    </message>
+    <message>
+        <source>Begin the job</source>
+        <translation>Comenzar el trabajo</translation>
+    </message>
+    <message>
+        <source>Seal: type the job&apos;s name</source>
+        <translation>Sellar: escriba el nombre del trabajo</translation>
+    </message>
+    <message>
+        <source>Nothing has changed</source>
+        <translation>Nada ha cambiado</translation>
+    </message>
+    <message>
+        <source>Seal: say why it changes</source>
+        <translation>Sellar: diga por qué cambia</translation>
+    </message>
+    <message>
+        <source>Seal: choose the coordinate system</source>
+        <translation>Sellar: elija el sistema de coordenadas</translation>
+    </message>
+    <message>
+        <source>Seal: type your name</source>
+        <translation>Sellar: escriba su nombre</translation>
+    </message>
+    <message>
+        <source>Seal: choose your role</source>
+        <translation>Sellar: elija su función</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Técnico</translation>
+    </message>
+    <message>
+        <source>Engineer</source>
+        <translation>Ingeniero</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::KitForm</name>
@@ -4513,6 +4774,375 @@
     <message>
         <source>at work here</source>
         <translation>trabaja aquí</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Línea %1</translation>
+    </message>
+    <message>
+        <source>from station %1, %2 %3 long</source>
+        <translation>desde la estación %1, %2 %3 de largo</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::LiftSheet</name>
+    <message>
+        <source>New lift</source>
+        <translation>Capa nueva</translation>
+    </message>
+    <message>
+        <source>Use these</source>
+        <translation>Usar estos</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Thickness, compacted</source>
+        <translation>Espesor, compactado</translation>
+    </message>
+    <message>
+        <source>in.</source>
+        <translation>in.</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>Lift %1</source>
+        <translation>Capa %1</translation>
+    </message>
+    <message>
+        <source>%1 in.</source>
+        <translation>%1 in.</translation>
+    </message>
+    <message>
+        <source>Seal lift %1</source>
+        <translation>Sellar la capa %1</translation>
+    </message>
+    <message>
+        <source>Seal: a lot comes first</source>
+        <translation>Sellar: primero hace falta un lote</translation>
+    </message>
+    <message>
+        <source>The lift&apos;s number is %1; allowed: whole numbers from %2 to %3</source>
+        <translation>El número de la capa es %1; permitido: números enteros de %2 a %3</translation>
+    </message>
+    <message>
+        <source>Seal: the lot has a lift %1 already</source>
+        <translation>Sellar: el lote ya tiene una capa %1</translation>
+    </message>
+    <message>
+        <source>Seal: type the thickness</source>
+        <translation>Sellar: escriba el espesor</translation>
+    </message>
+    <message>
+        <source>The thickness is %1 in.; allowed: above 0 to %2</source>
+        <translation>El espesor es %1 pulg.; permitido: mayor que 0 hasta %2</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::LineSheet</name>
+    <message>
+        <source>Begin station</source>
+        <translation>Estación inicial</translation>
+    </message>
+    <message>
+        <source>5000 for 50+00</source>
+        <translation>5000 para 50+00</translation>
+    </message>
+    <message>
+        <source>Use this station</source>
+        <translation>Usar esta estación</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Estación</translation>
+    </message>
+    <message>
+        <source>grid coordinates off the plans</source>
+        <translation>coordenadas de cuadrícula de los planos</translation>
+    </message>
+    <message>
+        <source>Use this point</source>
+        <translation>Usar este punto</translation>
+    </message>
+    <message>
+        <source>North</source>
+        <translation>Norte</translation>
+    </message>
+    <message>
+        <source>East</source>
+        <translation>Este</translation>
+    </message>
+    <message>
+        <source>N %1, E %2</source>
+        <translation>N %1, E %2</translation>
+    </message>
+    <message>
+        <source>type the begin station</source>
+        <translation>escriba la estación inicial</translation>
+    </message>
+    <message>
+        <source>type the begin of the line</source>
+        <translation>escriba el comienzo de la línea</translation>
+    </message>
+    <message>
+        <source>type the end of the line</source>
+        <translation>escriba el fin de la línea</translation>
+    </message>
+    <message>
+        <source>begin and end are the same point</source>
+        <translation>el comienzo y el fin son el mismo punto</translation>
+    </message>
+    <message>
+        <source>New line</source>
+        <translation>Línea nueva</translation>
+    </message>
+    <message>
+        <source>%1 %2 long, azimuth %3° from grid north, to station %4</source>
+        <translation>%1 %2 de largo, acimut %3° desde el norte de cuadrícula, hasta la estación %4</translation>
+    </message>
+    <message>
+        <source>Seal the line</source>
+        <translation>Sellar la línea</translation>
+    </message>
+    <message>
+        <source>Seal: the book has no job yet</source>
+        <translation>Sellar: la libreta aún no tiene obra</translation>
+    </message>
+    <message>
+        <source>Seal: type the line&apos;s name</source>
+        <translation>Sellar: escriba el nombre de la línea</translation>
+    </message>
+    <message>
+        <source>Seal: %1</source>
+        <translation>Sellar: %1</translation>
+    </message>
+    <message>
+        <source>Begin of the line</source>
+        <translation>Comienzo de la línea</translation>
+    </message>
+    <message>
+        <source>End of the line</source>
+        <translation>Fin de la línea</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::view::LotSheet</name>
+    <message>
+        <source>Stations</source>
+        <translation>Estaciones</translation>
+    </message>
+    <message>
+        <source>5000 for 50+00</source>
+        <translation>5000 para 50+00</translation>
+    </message>
+    <message>
+        <source>Use these</source>
+        <translation>Usar estos</translation>
+    </message>
+    <message>
+        <source>Begin station</source>
+        <translation>Estación inicial</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>End station</source>
+        <translation>Estación final</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>from the line to each edge</source>
+        <translation>de la línea a cada borde</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Izquierda</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecha</translation>
+    </message>
+    <message>
+        <source>Percent compaction</source>
+        <translation>Porcentaje de compactación</translation>
+    </message>
+    <message>
+        <source>as the specification asks; the most may stay empty</source>
+        <translation>como pide la especificación; el máximo puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Al menos</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>A lo más</translation>
+    </message>
+    <message>
+        <source>Driest</source>
+        <translation>Lo más seco</translation>
+    </message>
+    <message>
+        <source>Wettest</source>
+        <translation>Lo más húmedo</translation>
+    </message>
+    <message>
+        <source>percentage points off optimum</source>
+        <translation>puntos porcentuales respecto del óptimo</translation>
+    </message>
+    <message>
+        <source>percent of the optimum</source>
+        <translation>porcentaje del óptimo</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Usar</translation>
+    </message>
+    <message>
+        <source>Below optimum</source>
+        <translation>Bajo el óptimo</translation>
+    </message>
+    <message>
+        <source>Above optimum</source>
+        <translation>Sobre el óptimo</translation>
+    </message>
+    <message>
+        <source>Tests per lift</source>
+        <translation>Ensayos por capa</translation>
+    </message>
+    <message>
+        <source>as the specification asks; one sublot each unless said</source>
+        <translation>como pide la especificación; un sublote por ensayo si no se dice otra cosa</translation>
+    </message>
+    <message>
+        <source>Sublots</source>
+        <translation>Sublotes</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>New lot</source>
+        <translation>Lote nuevo</translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation> a </translation>
+    </message>
+    <message>
+        <source>%1 Lt, %2 Rt</source>
+        <translation>%1 Izq, %2 Der</translation>
+    </message>
+    <message>
+        <source>%1 % or more</source>
+        <translation>%1 % o más</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %</source>
+        <translation>%1 a %2 %</translation>
+    </message>
+    <message>
+        <source>Seal what changed</source>
+        <translation>Sellar los cambios</translation>
+    </message>
+    <message>
+        <source>Seal the lot</source>
+        <translation>Sellar el lote</translation>
+    </message>
+    <message>
+        <source>Seal: the book has no job yet</source>
+        <translation>Sellar: la libreta aún no tiene obra</translation>
+    </message>
+    <message>
+        <source>Seal: type the lot&apos;s name</source>
+        <translation>Sellar: escriba el nombre del lote</translation>
+    </message>
+    <message>
+        <source>Seal: the book has a lot %1 already</source>
+        <translation>Sellar: la libreta ya tiene un lote %1</translation>
+    </message>
+    <message>
+        <source>Nothing has changed</source>
+        <translation>Nada ha cambiado</translation>
+    </message>
+    <message>
+        <source>Seal: say why it changes</source>
+        <translation>Sellar: diga por qué cambia</translation>
+    </message>
+    <message>
+        <source>Seal: a line comes first</source>
+        <translation>Sellar: primero hace falta una línea</translation>
+    </message>
+    <message>
+        <source>Seal: choose the line</source>
+        <translation>Sellar: elija la línea</translation>
+    </message>
+    <message>
+        <source>Seal: type the stations</source>
+        <translation>Sellar: escriba las estaciones</translation>
+    </message>
+    <message>
+        <source>Seal: type the width</source>
+        <translation>Sellar: escriba el ancho</translation>
+    </message>
+    <message>
+        <source>Seal: choose the reference test</source>
+        <translation>Sellar: elija el ensayo de referencia</translation>
+    </message>
+    <message>
+        <source>Seal: type the percent compaction</source>
+        <translation>Sellar: escriba el porcentaje de compactación</translation>
+    </message>
+    <message>
+        <source>Percent compaction is %1; allowed: above 0 to %2</source>
+        <translation>El porcentaje de compactación es %1; permitido: mayor que 0 hasta %2</translation>
+    </message>
+    <message>
+        <source>At least %1 % and at most %2 % leave nothing between</source>
+        <translation>Al menos %1 % y a lo más %2 % no dejan nada entre ellos</translation>
+    </message>
+    <message>
+        <source>Seal: type the moisture window</source>
+        <translation>Sellar: escriba la ventana de humedad</translation>
+    </message>
+    <message>
+        <source>The window&apos;s wettest, %1, is not above its driest, %2</source>
+        <translation>Lo más húmedo de la ventana, %1, no está por encima de lo más seco, %2</translation>
+    </message>
+    <message>
+        <source>Seal: type the tests per lift</source>
+        <translation>Sellar: escriba los ensayos por capa</translation>
+    </message>
+    <message>
+        <source>Tests per lift are %1; allowed: whole numbers from 1 to %2</source>
+        <translation>Los ensayos por capa son %1; permitido: números enteros de 1 a %2</translation>
+    </message>
+    <message>
+        <source>Sublots are %1; allowed: whole numbers from 1 to %2</source>
+        <translation>Los sublotes son %1; permitido: números enteros de 1 a %2</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>Points off optimum</source>
+        <translation>Puntos del óptimo</translation>
+    </message>
+    <message>
+        <source>Percent of optimum</source>
+        <translation>Porcentaje del óptimo</translation>
     </message>
 </context>
 <context>
@@ -6128,10 +6758,6 @@
     <message>
         <source>metre</source>
         <translation>metro</translation>
-    </message>
-    <message>
-        <source>No coordinate system has all of the words &quot;%1&quot; in its code, name or place.</source>
-        <translation>Ningún sistema de coordenadas tiene todas las palabras «%1» en su código, nombre o lugar.</translation>
     </message>
     <message>
         <source>Tests per lift</source>

@@ -47,6 +47,16 @@ FocusScope {
                 topPadding: Theme.gap3
                 text: day.emptyText
             }
+            LinkRow {
+                objectName: "joinJob"
+                visible: !day.hasJob
+                width: parent.width
+                text: qsTr("Join a job: shared server or bundle file")
+                onClicked: {
+                    Desk.place = "lots";
+                    Desk.lot = "server";
+                }
+            }
             GaugeCard {
                 visible: day.hasJob
                 width: parent.width
@@ -130,7 +140,7 @@ FocusScope {
         }
         NotYetButton {
             objectName: "startTestNotYet"
-            visible: !day.canStart
+            visible: !day.canStart && day.hasJob
             width: parent.width
             reason: day.startText
         }

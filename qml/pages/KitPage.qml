@@ -42,6 +42,14 @@ FocusScope {
                 text: qsTr("The licence, local rules and the manufacturer's instructions govern.")
             }
             LinkRow {
+                objectName: "beginJob"
+                width: parent.width
+                visible: kit.job.count === 0
+                glyph: Glyph.Plus
+                text: qsTr("Begin a job")
+                onClicked: Desk.kit = "job"
+            }
+            LinkRow {
                 objectName: "screenLink"
                 width: parent.width
                 text: qsTr("Screen: light, text, language")
@@ -113,6 +121,8 @@ FocusScope {
                 title: qsTr("Job")
                 symbolColumn: false
                 rows: kit.job
+                addText: kit.job.count > 0 ? qsTr("Add a straight line") : ""
+                addTo: "line"
             }
         }
     }

@@ -14,7 +14,8 @@ Loader {
     source: sheet === "" ? "" : sheet === "counts" ? "StandardCountsPage.qml" : sheet === "stability" ? "StabilityPage.qml"
         : sheet === "custody" ? "CustodyPage.qml" : sheet === "gauge" ? "GaugePapersPage.qml" : sheet === "material" ? "MaterialPage.qml"
         : sheet === "person" ? "PersonPage.qml" : sheet === "rules" ? "RulesPage.qml"
-        : sheet === "site-file" ? "SiteFilePage.qml" : sheet === "background" ? "BackgroundPage.qml" : sheet === "receiver" ? "ReceiverPage.qml" : "OffsetPage.qml"
+        : sheet === "site-file" ? "SiteFilePage.qml" : sheet === "background" ? "BackgroundPage.qml" : sheet === "receiver" ? "ReceiverPage.qml"
+        : sheet === "job" ? "JobPage.qml" : sheet === "line" ? "LinePage.qml" : sheet === "lot" ? "LotPage.qml" : sheet === "lift" ? "LiftPage.qml" : "OffsetPage.qml"
 
     Binding {
         target: root.item

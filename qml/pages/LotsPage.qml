@@ -69,6 +69,13 @@ FocusScope {
                 onClicked: Desk.lotSheet = "tests"
             }
             LinkRow {
+                objectName: "addLot"
+                width: parent.width
+                glyph: Glyph.Plus
+                text: qsTr("Add a lot")
+                onClicked: Desk.kit = "lot"
+            }
+            LinkRow {
                 objectName: "lotsSiteFileLink"
                 width: parent.width
                 text: qsTr("Lots out of a site file")
@@ -146,6 +153,13 @@ FocusScope {
                 columns: page.columns // qmllint disable type
                 lifts: page.lifts
             }
+            LinkRow {
+                objectName: "addLift"
+                width: parent.width
+                glyph: Glyph.Plus
+                text: qsTr("Add a lift")
+                onClicked: Desk.kit = "lift:" + Desk.lot
+            }
             SectionHead {
                 visible: page.failures.count > 0
                 width: parent.width
@@ -180,6 +194,12 @@ FocusScope {
                 width: parent.width
                 text: qsTr("Draw random sites")
                 onClicked: Desk.lotSheet = "draw"
+            }
+            LinkRow {
+                objectName: "changeLot"
+                width: parent.width
+                text: qsTr("Ground and requirement of this lot")
+                onClicked: Desk.kit = "lot:" + Desk.lot
             }
             SectionHead {
                 width: parent.width

@@ -15,30 +15,13 @@ Column {
         width: parent.width
         title: qsTr("The file does not say")
     }
-    LabelledText {
+    SystemSearch {
         objectName: "siteSystem"
         width: parent.width
-        label: qsTr("Coordinate system")
-        text: root.sheet.systemText
-    }
-    ReasonField {
-        id: words
-        objectName: "siteSystemWords"
-        width: parent.width
-        label: qsTr("Find it by code, name or place")
-    }
-    SecondaryButton {
-        objectName: "siteSystemFind"
-        width: parent.width
-        text: qsTr("Find")
-        onClicked: root.sheet.searchSystem(words.text)
-    }
-    RowColumn {
-        objectName: "siteSystems"
-        width: parent.width
-        symbolColumn: false
-        rows: root.sheet.systems
-        onPicked: rowId => root.sheet.pickSystem(rowId)
+        chosen: root.sheet.systemText
+        systems: root.sheet.systems
+        onAsked: words => root.sheet.searchSystem(words)
+        onPicked: code => root.sheet.pickSystem(code)
     }
     Body {
         width: parent.width

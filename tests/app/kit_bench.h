@@ -71,7 +71,7 @@ public:
             return false;
         }
         QQuickItem* item = find(path);
-        for (const char* name : {"stepScroll", "recordScroll", "dayScroll", "kitList"}) {
+        for (const char* name : {"stepScroll", "recordScroll", "dayScroll", "kitList", "lotList", "lotDetail"}) {
             QQuickItem* scroll = gallery::byName(m_window->contentItem(), QLatin1String(name));
             for (int tries = 0; scroll && scroll->isAncestorOf(item) && tries < 40; ++tries) {
                 const QRectF seen = scroll->mapRectToScene(QRectF(0, 0, scroll->width(), scroll->height()));

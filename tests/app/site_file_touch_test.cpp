@@ -147,11 +147,11 @@ private slots:
             QVERIFY(app.start(o));
             QVERIFY(QTest::qWaitFor([&] { return in(app, "siteLayers", "row0") != nullptr; }, 20000));
             QCOMPARE(app.textOf("kitSealNotYet"), QString("Say the coordinate system first"));
-            QVERIFY(typeInto(app, "siteSystemWords_input", "arkansas north 2011 ftus", with));
-            QVERIFY(app.press("siteSystemFind", with));
-            QVERIFY(QTest::qWaitFor([&] { auto* row = in(app, "siteSystems", "row0"); return row && row->property("figure") == "6411"; }, 5000));
-            QVERIFY(app.press(in(app, "siteSystems", "row0"), with));
-            QVERIFY(app.waitForText("siteSystem", "EPSG:6411"));
+            QVERIFY(typeInto(app, "siteSystem_words_input", "arkansas north 2011 ftus", with));
+            QVERIFY(app.press("siteSystem_find", with));
+            QVERIFY(QTest::qWaitFor([&] { auto* row = in(app, "siteSystem_found", "row0"); return row && row->property("figure") == "6411"; }, 5000));
+            QVERIFY(app.press(in(app, "siteSystem_found", "row0"), with));
+            QVERIFY(app.waitForText("siteSystem_chosen", "EPSG:6411"));
             QCOMPARE(app.textOf("kitSealNotYet"), QString("Say the unit first"));
             // |(1204809, 481882)| * 2e-6 = 2.60 ft, by hand
             QVERIFY2(app.textOf("siteUnitNote").contains("2.60 ft apart"), qPrintable(app.textOf("siteUnitNote")));
