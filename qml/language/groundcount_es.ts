@@ -716,6 +716,57 @@
     </message>
 </context>
 <context>
+    <name>LotDetail</name>
+    <message>
+        <source>Add a lift</source>
+        <translation>Agregar una capa</translation>
+    </message>
+    <message>
+        <source>Open failures</source>
+        <translation>Fallas abiertas</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Statistics</source>
+        <translation>Estadística</translation>
+    </message>
+    <message>
+        <source>Profile along the line</source>
+        <translation>Perfil a lo largo del eje</translation>
+    </message>
+    <message>
+        <source>Draw random sites</source>
+        <translation>Sortear sitios aleatorios</translation>
+    </message>
+    <message>
+        <source>Ground and requirement of this lot</source>
+        <translation>Terreno y requisito de este lote</translation>
+    </message>
+    <message>
+        <source>Sheets to sign</source>
+        <translation>Hojas para firmar</translation>
+    </message>
+    <message>
+        <source>Summary of this lot</source>
+        <translation>Resumen de este lote</translation>
+    </message>
+    <message>
+        <source>Review of this lot</source>
+        <translation>Revisión de este lote</translation>
+    </message>
+    <message>
+        <source>Tests</source>
+        <translation>Ensayos</translation>
+    </message>
+    <message>
+        <source>By state, person, gauge, material, day</source>
+        <translation>Por estado, persona, equipo, material, día</translation>
+    </message>
+</context>
+<context>
     <name>LotPage</name>
     <message>
         <source>Add the line that its stations count along</source>
@@ -759,7 +810,7 @@
     </message>
     <message>
         <source>Percent compaction</source>
-        <translation>Porcentaje de compactación</translation>
+        <translation>Compactación en %</translation>
     </message>
     <message>
         <source>Moisture window</source>
@@ -809,40 +860,12 @@
         <translation>Elija un lote a la izquierda.</translation>
     </message>
     <message>
-        <source>Open failures</source>
-        <translation>Fallas abiertas</translation>
-    </message>
-    <message>
-        <source>Tests</source>
-        <translation>Ensayos</translation>
-    </message>
-    <message>
         <source>Tests of every lot</source>
         <translation>Ensayos de todos los lotes</translation>
     </message>
     <message>
         <source>Hand over</source>
         <translation>Entregar</translation>
-    </message>
-    <message>
-        <source>Review</source>
-        <translation>Revisión</translation>
-    </message>
-    <message>
-        <source>Statistics</source>
-        <translation>Estadística</translation>
-    </message>
-    <message>
-        <source>Profile along the line</source>
-        <translation>Perfil a lo largo del eje</translation>
-    </message>
-    <message>
-        <source>Draw random sites</source>
-        <translation>Sortear sitios aleatorios</translation>
-    </message>
-    <message>
-        <source>By state, person, gauge, material, day</source>
-        <translation>Por estado, persona, equipo, material, día</translation>
     </message>
     <message>
         <source>Lots out of a site file</source>
@@ -853,28 +876,8 @@
         <translation>Servidor común</translation>
     </message>
     <message>
-        <source>Sheets to sign</source>
-        <translation>Hojas para firmar</translation>
-    </message>
-    <message>
-        <source>Summary of this lot</source>
-        <translation>Resumen de este lote</translation>
-    </message>
-    <message>
-        <source>Review of this lot</source>
-        <translation>Revisión de este lote</translation>
-    </message>
-    <message>
         <source>Add a lot</source>
         <translation>Agregar un lote</translation>
-    </message>
-    <message>
-        <source>Add a lift</source>
-        <translation>Agregar una capa</translation>
-    </message>
-    <message>
-        <source>Ground and requirement of this lot</source>
-        <translation>Terreno y requisito de este lote</translation>
     </message>
 </context>
 <context>
@@ -2097,7 +2100,7 @@
     <name>VerdictStepPage</name>
     <message>
         <source>Percent compaction</source>
-        <translation>Porcentaje de compactación</translation>
+        <translation>Compactación en %</translation>
     </message>
     <message>
         <source>Percent compaction against its limit</source>
@@ -2735,7 +2738,7 @@
     </message>
     <message>
         <source>Percent compaction</source>
-        <translation>Porcentaje de compactación</translation>
+        <translation>Compactación en %</translation>
     </message>
     <message>
         <source>Dry density</source>
@@ -4974,7 +4977,7 @@
     </message>
     <message>
         <source>Percent compaction</source>
-        <translation>Porcentaje de compactación</translation>
+        <translation>Compactación en %</translation>
     </message>
     <message>
         <source>as the specification asks; the most may stay empty</source>
