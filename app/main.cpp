@@ -85,6 +85,20 @@ int readBackground(const char* copy, const char* system, const char* made)
     return 0;
 }
 
+/// The app on one field book, until it is closed or another book is asked for.
+int run(const groundcount::ui::StartOptions& options)
+{
+    QQmlApplicationEngine engine;
+    if (const auto started = groundcount::ui::start(engine, options); !started) {
+        report(started.error());
+        return 1;
+    }
+    if (!options.screenshot.isEmpty()) {
+        takePicture(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), options.screenshot);
+    }
+    return QGuiApplication::exec();
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -99,18 +113,21 @@ int main(int argc, char** argv)
     QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
 
-    const auto options = groundcount::ui::readArguments(QGuiApplication::arguments());
+    auto options = groundcount::ui::readArguments(QGuiApplication::arguments());
     if (!options) {
         report(options.error());
         return 2;
     }
-    QQmlApplicationEngine engine;
-    if (const auto started = groundcount::ui::start(engine, *options); !started) {
-        report(started.error());
-        return 1;
+    for (;;) {
+        const int status = run(*options);
+        const QString other = groundcount::ui::takeWantedBook();
+        if (other.isEmpty()) {
+            return status;
+        }
+        // What the command line named belongs to the first book.
+        options->book = other;
+        options->open.clear();
+        options->screenshot.clear();
+        options->place = QStringLiteral("day");
     }
-    if (!options->screenshot.isEmpty()) {
-        takePicture(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), options->screenshot);
-    }
-    return QGuiApplication::exec();
 }

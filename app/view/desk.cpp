@@ -40,7 +40,7 @@ Result<QString> kitSubjectNamed(const Session& session, const QString& name)
 
 }  // namespace
 
-Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session), m_obstacle(session, this), m_exchange(session), m_receiver(session)
+Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(session), m_obstacle(session, this), m_exchange(session), m_receiver(session), m_shelf(session)
 {
     m_sheet.setSession(session);
     connect(m_sheet.clear(), &ClearStep::hazardWanted, &m_obstacle, &ObstacleSheet::openFrom);
@@ -203,7 +203,7 @@ Result<void> Desk::openNamed(const QString& what)
     if (what.startsWith(QStringLiteral("kit:"))) {
         static const QStringList sheets{QStringLiteral("counts"),   QStringLiteral("stability"), QStringLiteral("custody"), QStringLiteral("gauge"),
                                         QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset"),   QStringLiteral("site-file"), QStringLiteral("background"), QStringLiteral("receiver"),
-                                        QStringLiteral("job"),      QStringLiteral("line"),      QStringLiteral("lot"),     QStringLiteral("lift")};
+                                        QStringLiteral("job"),      QStringLiteral("line"),      QStringLiteral("lot"),     QStringLiteral("lift"),      QStringLiteral("books")};
         if (!sheets.contains(name.section(':', 0, 0)))
             return refused("Kit has the sheets " + sheets.join(QStringLiteral(", ")).toStdString() + "; none is called " + name.toStdString() + ".");
         const auto id = kitSubjectNamed(*m_session, name.section(':', 1));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "view/book_shelf.h"
 #include "view/exchange_view.h"
 #include "view/obstacle_sheet.h"
 #include "view/receiver.h"
@@ -33,6 +34,7 @@ class Desk : public QObject {
     Q_PROPERTY(groundcount::view::ScreenSettings* screen READ screen CONSTANT)
     Q_PROPERTY(groundcount::view::ExchangeView* exchange READ exchange CONSTANT)
     Q_PROPERTY(groundcount::view::Receiver* receiver READ receiver CONSTANT)
+    Q_PROPERTY(groundcount::view::BookShelf* shelf READ shelf CONSTANT)
     Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY paperChanged)
     Q_PROPERTY(bool screenOpen READ isScreenOpen WRITE setScreenOpen NOTIFY screenOpenChanged)
 
@@ -61,6 +63,7 @@ public:
     ScreenSettings* screen() { return &m_screen; }
     ExchangeView* exchange() { return &m_exchange; }
     Receiver* receiver() { return &m_receiver; }
+    BookShelf* shelf() { return &m_shelf; }
     /// The sheet to be signed that lies over the place, as PaperSheet names it; empty for none.
     QString paper() const { return m_paper; }
     void setPaper(const QString& sheet);
@@ -102,6 +105,7 @@ private:
     ScreenSettings m_screen;
     ExchangeView m_exchange;
     Receiver m_receiver;
+    BookShelf m_shelf;
     QString m_place = QStringLiteral("day");
     QString m_lot, m_lotSheet, m_kit, m_paper;
     QString m_placeOfTest;  ///< the place under a test that gave way to a sheet of Kit; empty when none did

@@ -188,7 +188,7 @@ void LotSheet::refresh()
     m_lacksReference = m_session->snapshot().proctors.empty();
     m_stations = has("begin") && has("end") ? stationAt(typed("begin")) + tr(" to ") + stationAt(typed("end")) : QString();
     m_sides = has("left") && has("right") ? tr("%1 Lt, %2 Rt").arg(typed("left"), typed("right")) : QString();
-    m_compaction = !has("min") && !has("max") ? QString() : !has("max") ? tr("%1 % or more").arg(typed("min")) : tr("%1 to %2 %").arg(typed("min"), typed("max"));
+    m_compaction = !has("min") && !has("max") ? QString() : !has("max") ? QStringLiteral("≥ %1 %").arg(typed("min")) : tr("%1 to %2 %").arg(typed("min"), typed("max"));
     m_driest = shownDecimal(limit("low", true).toStdString());
     m_wettest = shownDecimal(limit("high", false).toStdString());
     QJsonObject now = draft();

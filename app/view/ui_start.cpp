@@ -1,16 +1,20 @@
 #include "view/ui_start.h"
 
+#include "view/book_shelf.h"
 #include "view/desk.h"
 #include "device/end_signal.h"
 #include "view/fonts.h"
 #include "view/session.h"
 
 #include <QCommandLineParser>
+#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QQmlApplicationEngine>
 #include <QRegularExpression>
 #include <QStandardPaths>
+
+#include <utility>
 
 namespace groundcount::ui {
 
@@ -47,15 +51,30 @@ Result<QString> readFile(const char* option, const QString& path)
     return path;
 }
 
-/// The book of the command line, or the one in the user's own folder; the device's key never lies in the book's folder.
+QString& wantedBook()
+{
+    static QString path;
+    return path;
+}
+
+/// The book of the command line, else the one opened last, else the first one of the user's own folder; the device's key never
+/// lies in the book's folder.
 Result<void> openBook(view::Session& session, const StartOptions& options)
 {
     const QString own = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
     if (!QDir().mkpath(own)) {
         return unavailable("The folder " + own.toStdString() + " could not be made.");
     }
-    const QString book = options.book.isEmpty() ? own + QStringLiteral("/job.fieldbook") : options.book;
-    if (const auto opened = session.open(book, own + QStringLiteral("/device.key")); !opened) {
+    const QString key = own + QStringLiteral("/device.key");
+    const QString last = view::BookShelf::lastOpened(own);
+    auto opened = session.open(!options.book.isEmpty() ? options.book : !last.isEmpty() ? last : own + QStringLiteral("/job.fieldbook"), key);
+    if (!opened && options.book.isEmpty() && !last.isEmpty()) {
+        // A book elsewhere that cannot be opened any more does not keep the others shut; its own sentence is shown.
+        const std::string why = opened.error().what;
+        opened = session.open(own + QStringLiteral("/job.fieldbook"), key);
+        session.setTrouble(QString::fromStdString(why));
+    }
+    if (!opened) {
         return opened;
     }
     return options.replay.isEmpty() ? Result<void>() : session.replay(options.replay);
@@ -160,6 +179,11 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
     // The module's types are known once it is loaded; nothing is drawn before the event loop runs.
     auto* desk = engine.singletonInstance<view::Desk*>(qmlTypeId("Groundcount", 1, 0, "Desk"));
     desk->screen()->keepIn(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/screen.ini"));
+    desk->shelf()->keepIn(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+    QObject::connect(desk->shelf(), &view::BookShelf::wanted, &engine, [](const QString& path) {
+        wantedBook() = path;
+        QCoreApplication::quit();
+    });
     auto* end = new device::EndSignal(desk);
     QObject::connect(desk->sheet()->countStep(), &view::CountStep::minimumOver, end, [desk, end] {
         if (desk->screen()->signalsEnd())
@@ -171,6 +195,11 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
         desk->screen()->showLanguage(options.language);
     }
     return options.open.isEmpty() ? Result<void>() : desk->openNamed(options.open);
+}
+
+QString takeWantedBook()
+{
+    return std::exchange(wantedBook(), QString());
 }
 
 } // namespace groundcount::ui

@@ -34,4 +34,8 @@ Result<StartOptions> readArguments(const QStringList& arguments);
 /// @error Unavailable, if the fonts or the window cannot be loaded.
 Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options);
 
+/// The book that a person asked for on the page "Field books" since the last call; then the event loop has been told to end, and
+/// the program starts anew on that book. Empty: none.
+QString takeWantedBook();
+
 } // namespace groundcount::ui

@@ -30,6 +30,7 @@ for size in 360x640 412x915 1280x800; do
     picture publish "$size" --open publish
     picture receiver "$size" --open kit:receiver
     picture kit "$size" --place kit
+    picture kit-books "$size" --open kit:books
     picture record "$size" --open record:26
     picture screen "$size" --open screen
     picture paper "$size" --open paper:day

@@ -55,6 +55,33 @@
     </message>
 </context>
 <context>
+    <name>BooksPage</name>
+    <message>
+        <source>Field books</source>
+        <translation>Libretas de campo</translation>
+    </message>
+    <message>
+        <source>One book holds one job. What is typed and not sealed stays in its own book as a draft.</source>
+        <translation>Una libreta guarda un trabajo. Lo escrito y no sellado queda en su libreta como borrador.</translation>
+    </message>
+    <message>
+        <source>Open a book that lies elsewhere</source>
+        <translation>Abrir una libreta de otro lugar</translation>
+    </message>
+    <message>
+        <source>Open a field book</source>
+        <translation>Abrir una libreta de campo</translation>
+    </message>
+    <message>
+        <source>Name of a new book</source>
+        <translation>Nombre de una libreta nueva</translation>
+    </message>
+    <message>
+        <source>Begin a new book</source>
+        <translation>Comenzar una libreta nueva</translation>
+    </message>
+</context>
+<context>
     <name>BottomBar</name>
     <message>
         <source>Places</source>
@@ -216,6 +243,10 @@
     <message>
         <source>Join a job: shared server or bundle file</source>
         <translation>Unirse a un trabajo: servidor compartido o archivo de paquete</translation>
+    </message>
+    <message>
+        <source>Open another field book</source>
+        <translation>Abrir otra libreta de campo</translation>
     </message>
 </context>
 <context>
@@ -626,6 +657,10 @@
     <message>
         <source>Add a straight line</source>
         <translation>Agregar una línea recta</translation>
+    </message>
+    <message>
+        <source>Field books: another job</source>
+        <translation>Libretas de campo: otro trabajo</translation>
     </message>
 </context>
 <context>
@@ -3100,6 +3135,29 @@
     </message>
 </context>
 <context>
+    <name>groundcount::view::BookShelf</name>
+    <message>
+        <source>%1, %2 MB</source>
+        <translation>%1, %2 MB</translation>
+    </message>
+    <message>
+        <source>open now</source>
+        <translation>abierta ahora</translation>
+    </message>
+    <message>
+        <source>The name of a book has 1 to %1 letters; this one has %2.</source>
+        <translation>El nombre de una libreta tiene de 1 a %1 letras; este tiene %2.</translation>
+    </message>
+    <message>
+        <source>The name of a book begins with a letter or a digit and goes on with letters, digits, blanks, - and _; it is &quot;%1&quot;.</source>
+        <translation>El nombre de una libreta comienza con una letra o cifra y sigue con letras, cifras, espacios, - y _; es &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>There is a field book %1 already.</source>
+        <translation>Ya hay una libreta de campo %1.</translation>
+    </message>
+</context>
+<context>
     <name>groundcount::view::ClearStep</name>
     <message>
         <source>Seal the clearances</source>
@@ -5046,10 +5104,6 @@
     <message>
         <source>%1 Lt, %2 Rt</source>
         <translation>%1 Izq, %2 Der</translation>
-    </message>
-    <message>
-        <source>%1 % or more</source>
-        <translation>%1 % o más</translation>
     </message>
     <message>
         <source>%1 to %2 %</source>

@@ -57,6 +57,16 @@ FocusScope {
                     Desk.lot = "server";
                 }
             }
+            LinkRow {
+                objectName: "otherBook"
+                visible: !day.hasJob
+                width: parent.width
+                text: qsTr("Open another field book")
+                onClicked: {
+                    Desk.shelf.refresh();
+                    Desk.kit = "books";
+                }
+            }
             GaugeCard {
                 visible: day.hasJob
                 width: parent.width

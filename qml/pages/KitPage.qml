@@ -50,6 +50,15 @@ FocusScope {
                 onClicked: Desk.kit = "job"
             }
             LinkRow {
+                objectName: "booksLink"
+                width: parent.width
+                text: qsTr("Field books: another job")
+                onClicked: {
+                    Desk.shelf.refresh();
+                    Desk.kit = "books";
+                }
+            }
+            LinkRow {
                 objectName: "screenLink"
                 width: parent.width
                 text: qsTr("Screen: light, text, language")
