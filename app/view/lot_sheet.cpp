@@ -226,7 +226,10 @@ Result<std::vector<book::Entry>> LotSheet::entries() const
         entry.body["window"]["high"] = limit("high", false).toStdString();
     }
     entry.body["tests_per_lift"] = tests().toInt();
-    entry.body["sublots"] = has("sublots") ? sublots().toInt() : tests().toInt();
+    // One sublot for each test unless somebody said; a sealed lot without any stays without.
+    entry.body.erase("sublots");
+    if (has("sublots") || !lot)
+        entry.body["sublots"] = has("sublots") ? sublots().toInt() : tests().toInt();
     return std::vector{entry};
 }
 
