@@ -279,6 +279,7 @@ void Desk::openRecord(const QString& testId)
 
 void Desk::closeTest()
 {
+    m_sheet.setProperty("recordShown", false);  // the next test opens at its steps
     setTestOpen(false);
 }
 

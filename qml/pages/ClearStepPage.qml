@@ -27,7 +27,13 @@ Column {
             textFormat: Text.PlainText
         }
         Body {
-            width: implicitWidth > parent.width ? parent.width : implicitWidth
+            id: rulesText
+            width: rulesFit.given
+            TextFit {
+                id: rulesFit
+                shown: rulesText
+                most: rulesText.parent.width
+            }
             topPadding: Theme.gap1
             color: Theme.ink2
             text: root.step ? root.step.rules : ""

@@ -182,7 +182,13 @@ Column {
             textFormat: Text.PlainText
         }
         Body {
-            width: implicitWidth > parent.width ? parent.width : implicitWidth
+            id: sublotText
+            width: sublotFit.given
+            TextFit {
+                id: sublotFit
+                shown: sublotText
+                most: sublotText.parent.width
+            }
             color: Theme.ink2
             text: root.step ? root.step.sublotText : ""
         }

@@ -38,7 +38,12 @@ Pressable {
             anchors.right: unitText.visible ? unitText.left : chevron.left
             anchors.rightMargin: unitText.visible ? Theme.gap1 : Theme.gap2
             y: root.stacked ? labelText.y + labelText.height : (parent.height - height) / 2
-            width: root.stacked && implicitWidth > root.width - 34 ? root.width - 34 : implicitWidth
+            width: figureFit.given
+            TextFit {
+                id: figureFit
+                shown: figure
+                most: root.stacked ? root.width - 34 : Infinity
+            }
             text: root.value === "" ? "–" : root.value
             color: Theme.ink
             font.pixelSize: Theme.sizeRow

@@ -28,7 +28,12 @@ Item {
     Body {
         id: labelText
         visible: text !== ""
-        width: root.allowed > 0 && implicitWidth > root.allowed ? root.allowed : implicitWidth
+        width: labelFit.given
+        TextFit {
+            id: labelFit
+            shown: labelText
+            most: root.allowed > 0 ? root.allowed : Infinity
+        }
         color: Theme.ink2
         x: root.toTheRight ? root.width - width : 0
         text: root.label

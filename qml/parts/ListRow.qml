@@ -72,8 +72,14 @@ Pressable {
                     textFormat: Text.PlainText
                 }
                 Text {
+                    id: titleText
                     visible: text !== ""
-                    width: implicitWidth > words.width ? words.width : implicitWidth
+                    width: titleFit.given
+                    TextFit {
+                        id: titleFit
+                        shown: titleText
+                        most: words.width
+                    }
                     text: root.title
                     color: Theme.ink
                     font.pixelSize: Theme.sizeRow
@@ -123,9 +129,15 @@ Pressable {
                 }
             }
             Text {
+                id: wordText
                 anchors.right: parent.right
                 visible: text !== ""
-                width: implicitWidth > root.width * 0.43 ? root.width * 0.43 : implicitWidth
+                width: wordFit.given
+                TextFit {
+                    id: wordFit
+                    shown: wordText
+                    most: root.width * 0.43
+                }
                 horizontalAlignment: Text.AlignRight
                 wrapMode: Text.WordWrap
                 text: root.word

@@ -81,16 +81,28 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         spacing: Theme.gap1
         Body {
+            id: contextText
             anchors.right: parent.right
-            width: implicitWidth > side.room ? side.room : implicitWidth
+            width: contextFit.given
+            TextFit {
+                id: contextFit
+                shown: contextText
+                most: side.room
+            }
             horizontalAlignment: Text.AlignRight
             visible: text !== ""
             color: Theme.ink2
             text: root.context
         }
         Body {
+            id: context2Text
             anchors.right: parent.right
-            width: implicitWidth > side.room ? side.room : implicitWidth
+            width: context2Fit.given
+            TextFit {
+                id: context2Fit
+                shown: context2Text
+                most: side.room
+            }
             horizontalAlignment: Text.AlignRight
             visible: text !== ""
             color: Theme.ink2

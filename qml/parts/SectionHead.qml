@@ -35,7 +35,12 @@ Item {
     }
     Body {
         id: countText
-        width: implicitWidth > parent.width / 2 ? parent.width / 2 : implicitWidth
+        width: countFit.given
+        TextFit {
+            id: countFit
+            shown: countText
+            most: root.width / 2
+        }
         horizontalAlignment: Text.AlignRight
         color: Theme.ink2
         anchors.right: parent.right

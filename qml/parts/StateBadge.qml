@@ -37,8 +37,14 @@ Row {
         height: root.symbolSize
     }
     Text {
+        id: wordText
         anchors.verticalCenter: parent.verticalCenter
-        width: root.limit > 0 && implicitWidth > root.room ? root.room : implicitWidth
+        width: wordFit.given
+        TextFit {
+            id: wordFit
+            shown: wordText
+            most: root.limit > 0 ? root.room : Infinity
+        }
         wrapMode: Text.WordWrap
         text: root.word
         color: stateInk.color

@@ -108,10 +108,15 @@ Column {
                         }
                     }
                     Text {
+                        id: wordText
                         anchors.right: parent.right
                         visible: line.word !== ""
-                        width: implicitWidth > most ? most : implicitWidth
-                        readonly property real most: line.below ? line.width : line.width * 0.45
+                        width: wordFit.given
+                        TextFit {
+                            id: wordFit
+                            shown: wordText
+                            most: line.below ? line.width : line.width * 0.45
+                        }
                         horizontalAlignment: Text.AlignRight
                         text: line.word
                         color: wordInk.color

@@ -192,6 +192,21 @@ private slots:
         QVERIFY(!sheet.verdict()->isSealed());
     }
 
+    void aTestOpensAtItsStepsWhateverWasShownOfTheOneBefore()
+    {
+        SampleBook book;
+        view::Desk desk(&book.session());
+        desk.start();
+        QVERIFY(placeByTape(*desk.sheet(), "5338.3", "14.2", 0));
+        const QString test = desk.sheet()->testId();
+        desk.closeTest();
+        desk.openRecord(test);
+        QVERIFY(desk.sheet()->property("recordShown").toBool());
+        desk.closeTest();
+        desk.openTest(test);
+        QVERIFY(!desk.sheet()->property("recordShown").toBool());
+    }
+
     void placesAHazardSeenFromTheTestAndJudgesItAtOnce()
     {
         SampleBook book;
