@@ -1,5 +1,5 @@
 // A whole day in the running app by touch alone, on the smallest phone and on a desk, and once more with the program killed after every act.
-#include "app/command_bench.h"
+#include "app/eve_book.h"
 #include "book/state_query.h"
 #include "book/store.h"
 
@@ -13,21 +13,6 @@ class FingerDayTest : public QObject {
     Bench m_bench;
     QMap<QString, QStringList> m_outcomes;
 
-    /// The demo job on the evening of June 9, when the gauge has been signed in.
-    bool playTheEveBefore()
-    {
-        QJsonObject scenario = Bench::object(Bench::read(Bench::source("demo/scenario.json")));
-        QJsonArray entries = scenario.value("entries"_k).toArray();
-        entries.append(QJsonObject{{"kind", "custody"}, {"subject", "@gauge07"}, {"by", "@okafor"}, {"at", "2026-06-09 16:40"},
-                                   {"body", QJsonObject{{"event", "signed in"}, {"place", "field office"}, {"barriers", 2}, {"badge", true}, {"papers", true}}}});
-        scenario.insert("entries"_k, entries);
-        m_bench.write("rules.json", Bench::read(Bench::source("demo/rules.json")));
-        const QString file = m_bench.write("scenario.json", QJsonDocument(scenario).toJson());
-        const auto played = m_bench.run({"play", m_bench.path("eve.fieldbook"), file});
-        if (played.code != 0)
-            qWarning("%s", played.err.constData());
-        return played.code == 0;
-    }
     struct Ended {
         int code = -1;
         bool isKilled = false;
@@ -74,7 +59,7 @@ class FingerDayTest : public QObject {
     }
 
 private slots:
-    void initTestCase() { QVERIFY(playTheEveBefore()); }
+    void initTestCase() { QVERIFY(playTheEveBefore(m_bench, "eve.fieldbook")); }
 
     void theDayIsDoneByTouchAlone_data()
     {

@@ -63,6 +63,20 @@ public:
         return QTest::qWaitFor([&] { return find(path) != nullptr; }, 5000);
     }
 
+    /// Until what bears the name no longer moves: rows above it fold and unfold.
+    bool waitStill(const QString& path) const
+    {
+        QPoint last;
+        int looks = 0;
+        return QTest::qWaitFor([&] {
+            const auto* item = find(path);
+            const QPoint at = item ? centreOf(item) : QPoint();
+            looks = item && at == last ? looks + 1 : 0;
+            last = at;
+            return looks >= 5;  // 50 ms
+        }, 5000);
+    }
+
     /// Touches what bears the name; scrolls the sheet by finger until it lies in the clear.
     bool touch(const QString& path) const
     {

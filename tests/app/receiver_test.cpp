@@ -1,3 +1,4 @@
+#include "app/nmea_sample.h"
 #include "app/sample_book.h"
 #include "position/position_source.h"
 #include "view/receiver.h"
@@ -19,14 +20,6 @@ using position::PositionSource;
 using view::Receiver;
 
 namespace {
-
-QByteArray sentence(const QByteArray& body)
-{
-    char sum = 0;
-    for (const char c : body)
-        sum = static_cast<char>(sum ^ c);
-    return '$' + body + '*' + QByteArray::number(static_cast<unsigned char>(sum), 16).rightJustified(2, '0').toUpper() + "\r\n";
-}
 
 /// One epoch: second of the minute, fix quality (0 none, 1 single, 4 fixed, 5 float), one-sigma in metres.
 QByteArray epoch(int second, int quality, double sigma, int place)
