@@ -46,7 +46,8 @@ void drawProfile(QPainter& painter, const book::LineProfile& profile, const QRec
     for (const auto& point : profile.points)
         ink.symbol(painter, point.state, QRectF(x(point.stationFt) - size / 2, y(point.lift) - size / 2, size, size));
     painter.setPen(ink.ink2);
-    const QString first = stationText(profile.beginFt), last = stationText(profile.endFt);
+    const auto axis = [&](double at) { return profile.unit.empty() ? stationText(at) : QString::number(qRound(at)) + ' ' + text(profile.unit); };
+    const QString first = axis(profile.beginFt), last = axis(profile.endFt);
     painter.drawText(QPointF(area.left(), box.bottom() - 3), first);
     painter.drawText(QPointF(area.right() - metrics.horizontalAdvance(last), box.bottom() - 3), last);
     painter.restore();

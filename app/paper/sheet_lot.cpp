@@ -1,8 +1,10 @@
 #include "book/job_rules.h"
 #include "book/lot_statistics.h"
 #include "book/state_query.h"
+#include "gis/lot_ground.h"
 #include "method/decimal.h"
 #include "paper/lot_chart_paint.h"
+#include "paper/lot_plan_paint.h"
 #include "paper/paper_ink.h"
 #include "paper/paper_text.h"
 
@@ -22,6 +24,8 @@ struct LotMap {
 
 QString lotRange(const book::LotRow& lot)
 {
+    if (!lot.beginStationFt || !lot.endStationFt)
+        return lot.area.empty() ? QString() : Words::tr("by its corners");
     return Words::tr("%1 to %2").arg(stationText(lot.beginStationFt), stationText(lot.endStationFt));
 }
 
@@ -50,31 +54,28 @@ void drawLot(QPainter& painter, const QRectF& box, const LotMap& map)
     painter.setPen(kInk2);
     painter.drawText(QRectF(area.left(), area.bottom() + 3, 80, 10), Qt::AlignLeft, stationText(begin));
     painter.drawText(QRectF(area.right() - 80, area.bottom() + 3, 80, 10), Qt::AlignRight, stationText(end));
-    for (const auto& site : map.owed) {
-        if (!site.stationFt || !site.offsetFt)
-            continue;
-        const QPointF p = at(*site.stationFt, *site.offsetFt);
-        painter.setPen(QPen(kInk, 0.8, Qt::DotLine));
-        painter.drawEllipse(p, 4, 4);
+    for (const auto& site : map.owed)
+        if (site.stationFt && site.offsetFt)
+            drawOwedMark(painter, at(*site.stationFt, *site.offsetFt));
+    for (const auto& test : map.tests)
+        if (test.stationFt && test.offsetFt && test.state != book::TestState::Void)
+            drawTestMark(painter, at(*test.stationFt, *test.offsetFt), test);
+}
+
+/// The drawing of one lift: along its line, or by its corners; nothing for ground that is not sealed.
+void addMap(Document& sheet, const LotMap& map, const book::JobRow& job)
+{
+    const book::LotRow& lot = map.lot;
+    if (!lot.area.empty()) {
+        const auto ground = gis::lotGround(lot, job, {});
+        if (!ground)
+            return sheet.blocks.push_back(Paragraph{text(ground.error().what)});
+        const auto plan = std::make_shared<LotPlan>(LotPlan{*ground, map.tests, map.owed, job.gridUnit == "m" ? QStringLiteral("m") : QStringLiteral("ft")});
+        return sheet.blocks.push_back(Drawing{190, [plan](QPainter& p, const QRectF& box) { drawLotPlan(p, box, *plan); }});
     }
-    for (const auto& test : map.tests) {
-        if (!test.stationFt || !test.offsetFt || test.state == book::TestState::Void)
-            continue;
-        const QPointF p = at(*test.stationFt, *test.offsetFt);
-        painter.setPen(QPen(kInk, 0.8));
-        if (test.state == book::TestState::Pass) {
-            painter.setBrush(kPass);
-            painter.drawEllipse(p, 3.6, 3.6);
-        } else if (test.state == book::TestState::Fail) {
-            painter.setBrush(kFail);
-            painter.drawPolygon(QPolygonF({p + QPointF(0, -5), p + QPointF(5, 0), p + QPointF(0, 5), p + QPointF(-5, 0)}));
-        } else {
-            painter.setBrush(Qt::white);
-            painter.drawEllipse(p, 3.6, 3.6);
-        }
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(kInk);
-        painter.drawText(QRectF(p.x() + 6, p.y() - 5, 40, 10), Qt::AlignLeft | Qt::AlignVCenter, text(test.number));
+    if (lot.beginStationFt && lot.endStationFt && *lot.endStationFt > *lot.beginStationFt && lot.leftFt.value_or(0) + lot.rightFt.value_or(0) > 0) {
+        const auto drawn = std::make_shared<LotMap>(map);
+        sheet.blocks.push_back(Drawing{96, [drawn](QPainter& p, const QRectF& box) { drawLot(p, box, *drawn); }});
     }
 }
 
@@ -160,10 +161,7 @@ Result<Document> lotSheet(const Source& source, const std::string& id)
         std::copy_if(tests->begin(), tests->end(), std::back_inserter(map.tests), [&](const auto& test) { return test.lift == lift->id; });
         std::copy_if(sites->begin(), sites->end(), std::back_inserter(map.owed), [&](const auto& site) { return site.lift == lift->id && site.testId.empty(); });
         sheet.blocks.push_back(Heading{Words::tr("Lift %1").arg(lift->number)});
-        if (lot->beginStationFt && lot->endStationFt && *lot->endStationFt > *lot->beginStationFt && lot->leftFt.value_or(0) + lot->rightFt.value_or(0) > 0) {
-            const auto drawn = std::make_shared<LotMap>(map);
-            sheet.blocks.push_back(Drawing{96, [drawn](QPainter& p, const QRectF& box) { drawLot(p, box, *drawn); }});
-        }
+        addMap(sheet, map, *job);
         sheet.blocks.push_back(liftTable(map.tests, densityUnit(*job)));
     }
     sheet.blocks.push_back(governs());

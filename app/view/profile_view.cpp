@@ -1,7 +1,10 @@
 #include "view/profile_view.h"
 
+#include "gis/area_profile.h"
 #include "view/review_view.h"
 #include "view/standing_words.h"
+
+#include <algorithm>
 
 namespace groundcount::view {
 
@@ -32,6 +35,13 @@ void ProfileView::refresh()
     m_plot = {};
     m_plot.revision = revision;
     m_plot.profile = book::lineProfile(all.lots, all.lifts, all.tests, m_lot.toStdString());
+    m_note.clear();
+    const auto chosen = std::find_if(all.lots.begin(), all.lots.end(), [&](const auto& lot) { return lot.id == m_lot.toStdString(); });
+    if (chosen != all.lots.end() && !chosen->area.empty()) {
+        m_plot.profile = gis::areaProfile(*chosen, all.job, all.lifts, all.tests);
+        if (m_plot.isThere())
+            m_note = tr("The lot is given by its corners: each lift against the distance along the longest side, azimuth %1°.").arg(qRound(m_plot.profile.azimuthDeg));
+    }
     std::vector<Row> rows;
     QStringList spoken;
     if (const auto lot = reviewedLot(*m_session, m_lot)) {

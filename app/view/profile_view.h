@@ -8,13 +8,15 @@
 
 namespace groundcount::view {
 
-/// The tests of a lot's line, station across and lift upward, and how each lift of the lot stands.
+/// The tests of a lot's line, station across and lift upward, and how each lift of the lot stands. A lot given by its corners has the
+/// distance along its longest side across.
 class ProfileView : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(groundcount::view::Session* session READ session WRITE setSession NOTIFY sessionChanged REQUIRED)
     Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY changed)
     Q_PROPERTY(QString title MEMBER m_title NOTIFY changed)
+    Q_PROPERTY(QString note MEMBER m_note NOTIFY changed)
     Q_PROPERTY(groundcount::view::ProfilePlot plot READ plot NOTIFY changed)
     Q_PROPERTY(groundcount::view::RowList* lifts READ lifts CONSTANT)
 
@@ -35,7 +37,7 @@ private:
     void refresh();
 
     Session* m_session = nullptr;
-    QString m_lot, m_title;
+    QString m_lot, m_title, m_note;
     ProfilePlot m_plot;
     RowList m_lifts;
 };

@@ -41,6 +41,8 @@ struct LineProfile {
         bool isChosen = false;
     };
     double beginFt = 0, endFt = 0;
+    std::string unit;             ///< "" for stations in feet; "ft" or "m" for distances along a side, in this unit everywhere above
+    double azimuthDeg = 0;        ///< of that side from grid north
     int lowest = 0, highest = 0;  ///< lifts
     std::vector<Range> lots;      ///< by their begin
     std::vector<Point> points;    ///< not void, with a station; retests after what they answer

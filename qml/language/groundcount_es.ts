@@ -769,10 +769,6 @@
         <translation>Estadística</translation>
     </message>
     <message>
-        <source>Profile along the line</source>
-        <translation>Perfil a lo largo del eje</translation>
-    </message>
-    <message>
         <source>Draw random sites</source>
         <translation>Sortear sitios aleatorios</translation>
     </message>
@@ -799,6 +795,10 @@
     <message>
         <source>By state, person, gauge, material, day</source>
         <translation>Por estado, persona, equipo, material, día</translation>
+    </message>
+    <message>
+        <source>Profile, lift by lift</source>
+        <translation>Perfil, capa por capa</translation>
     </message>
 </context>
 <context>
@@ -1410,12 +1410,12 @@
         <translation>Perfil</translation>
     </message>
     <message>
-        <source>This lot has no stations, so it has no profile.</source>
-        <translation>Este lote no tiene estaciones y por eso no tiene perfil.</translation>
-    </message>
-    <message>
         <source>Lifts</source>
         <translation>Capas</translation>
+    </message>
+    <message>
+        <source>This lot has neither stations nor corners, so it has no profile.</source>
+        <translation>Este lote no tiene estaciones ni esquinas, por lo que no tiene perfil.</translation>
     </message>
 </context>
 <context>
@@ -3018,6 +3018,14 @@
     <message>
         <source>A review speaks of what the reviewer&apos;s book held when it was sealed. It decides about the lot; it changes no test.</source>
         <translation>Una revisión habla de lo que tenía el libro del revisor cuando se selló. Decide sobre el lote; no cambia ningún ensayo.</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>by its corners</source>
+        <translation>por sus esquinas</translation>
     </message>
 </context>
 <context>
@@ -6261,6 +6269,10 @@
             <numerusform>%n falla abierta</numerusform>
             <numerusform>%n fallas abiertas</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The lot is given by its corners: each lift against the distance along the longest side, azimuth %1°.</source>
+        <translation>El lote está dado por sus esquinas: cada capa según la distancia a lo largo del lado más largo, acimut %1°.</translation>
     </message>
 </context>
 <context>

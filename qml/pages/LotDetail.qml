@@ -80,7 +80,7 @@ Flickable {
         LinkRow {
             objectName: "profileLink"
             width: parent.width
-            text: qsTr("Profile along the line")
+            text: qsTr("Profile, lift by lift")
             onClicked: Desk.lotSheet = "profile"
         }
         LinkRow {

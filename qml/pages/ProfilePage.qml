@@ -53,7 +53,13 @@ FocusScope {
                 objectName: "noProfile"
                 width: parent.width
                 visible: !page.plot.there
-                text: qsTr("This lot has no stations, so it has no profile.")
+                text: qsTr("This lot has neither stations nor corners, so it has no profile.")
+            }
+            Body {
+                objectName: "profileNote"
+                width: parent.width
+                visible: page.note.length > 0
+                text: page.note
             }
             ProfileItem {
                 objectName: "profile"

@@ -2,9 +2,12 @@
 #include "app/sample_book.h"
 
 #include "book/kinds.h"
+#include "gis/area_profile.h"
 #include "view/day_view.h"
 #include "view/map_content.h"
+#include "paper/sheets.h"
 #include "view/map_view.h"
+#include "view/profile_view.h"
 
 #include <QtTest>
 
@@ -78,6 +81,8 @@ private slots:
     void itsDrawnSiteIsAimedAtWithoutAStation();
     void theTapeGoesAlongTheChosenLine();
     void aPlaceBelongsToTheLotOfItsOwnLine();
+    void theProfileOfAPadGoesAlongItsLongestSide();
+    void theSheetOfAPadDrawsEachLift();
     void theMapDrawsEveryLine();
 };
 
@@ -182,6 +187,53 @@ void PlaceTest::aPlaceBelongsToTheLotOfItsOwnLine()
     map.setSession(&book.session());
     map.touch(sample::kEast0 + 1210 - map.originEast(), sample::kNorth0 - 14.2 - map.originNorth());
     QCOMPARE(map.touchedText(), QString("Ramp B 52+10, 14 Rt"));
+}
+
+void PlaceTest::theProfileOfAPadGoesAlongItsLongestSide()
+{
+    SampleBook book;
+    book::LotRow lot;
+    lot.id = "pad";
+    lot.name = "Pad 2";
+    // 120 ft long at azimuth 36.87 degrees (3 : 4), 50 ft wide
+    lot.area = R"([{"grid_north_usft":"1000","grid_east_usft":"2000"},{"grid_north_usft":"1096","grid_east_usft":"2072"},)"
+               R"({"grid_north_usft":"1066","grid_east_usft":"2112"},{"grid_north_usft":"970","grid_east_usft":"2040"}])";
+    book::LiftRow lift;
+    lift.lot = lot.id;
+    lift.number = 2;
+    book::TestRow test;
+    test.lot = lot.id;
+    test.liftNumber = 2;
+    test.north = 1048;
+    test.east = 2036;
+    const std::vector<book::TestRow> tests{test};
+    const auto profile = gis::areaProfile(lot, book.session().job(), std::span(&lift, 1), tests);
+    QCOMPARE(profile.lots.size(), std::size_t(1));
+    QVERIFY(std::abs(profile.endFt - 120) < 1e-6);
+    QVERIFY(std::abs(profile.azimuthDeg - 36.8698976) < 1e-6);
+    QCOMPARE(profile.points.size(), std::size_t(1));
+    QVERIFY(std::abs(profile.points.front().stationFt - 60) < 1e-6);
+    QCOMPARE(profile.unit, std::string("ft"));
+    QVERIFY(profile.lowest == 2 && profile.highest == 2);
+    QVERIFY(gis::areaProfile(book::LotRow{}, book.session().job(), {}, tests).lots.empty());
+
+    const Pad pad(book.session());
+    view::ProfileView page;
+    page.setLot(QString::fromStdString(pad.lot));
+    page.setSession(&book.session());
+    QVERIFY(page.plot().isThere());
+    QVERIFY(page.property("note").toString().contains("corners"));
+    page.setLot(QString::fromStdString(book.session().snapshot().lots.front().id));
+    QVERIFY(page.property("note").toString().isEmpty());
+}
+
+void PlaceTest::theSheetOfAPadDrawsEachLift()
+{
+    SampleBook book;
+    const Pad pad(book.session());
+    const auto sheet = paper::lotSheet({book.session().store(), "b", "m"}, pad.lot);
+    QVERIFY2(sheet, sheet ? "" : sheet.error().what.c_str());
+    QCOMPARE(std::count_if(sheet->blocks.begin(), sheet->blocks.end(), [](const auto& block) { return std::holds_alternative<paper::Drawing>(block); }), 1);
 }
 
 void PlaceTest::theMapDrawsEveryLine()
