@@ -7,15 +7,27 @@
 
 namespace groundcount::view {
 
-LiftState liftState(const Snapshot& all, const book::LotRow& lot, const book::LiftRow& lift)
+TestsByLift::TestsByLift(const Snapshot& all)
+{
+    for (const auto& lift : all.lifts)
+        m_tests[lift.id];
+    for (const auto& test : all.tests)
+        if (const auto lift = m_tests.find(test.lift); lift != m_tests.end() && test.state != book::TestState::Void)
+            lift->second.push_back(&test);
+}
+
+const std::vector<const book::TestRow*>& TestsByLift::of(const book::LiftRow& lift) const
+{
+    const auto found = m_tests.find(lift.id);
+    return found == m_tests.end() ? m_none : found->second;
+}
+
+LiftState liftState(const Snapshot& all, const TestsByLift& tests, const book::LotRow& lot, const book::LiftRow& lift)
 {
     LiftState state;
     state.lift = &lift;
     state.required = lot.testsPerLift;
-    std::vector<const book::TestRow*> ofLift;
-    for (const auto& test : all.tests)
-        if (test.lift == lift.id && test.state != book::TestState::Void)
-            ofLift.push_back(&test);
+    const auto& ofLift = tests.of(lift);
     const book::RetestChains chains(ofLift, all.job.metresPerGridUnit, all.retestDistance);
     state.openFailures = chains.open();
     for (const auto* one : ofLift) {

@@ -2,6 +2,8 @@
 
 #include "view/session.h"
 
+#include <string_view>
+#include <unordered_map>
 #include <vector>
 
 namespace groundcount::view {
@@ -16,8 +18,20 @@ struct LiftState {
     std::vector<const book::TestRow*> openFailures;
 };
 
+/// The tests of every lift that are not void, sorted out in one pass over all of them.
+class TestsByLift {
+public:
+    /// @param all must outlive this object
+    explicit TestsByLift(const Snapshot& all);
+    const std::vector<const book::TestRow*>& of(const book::LiftRow& lift) const;
+
+private:
+    std::unordered_map<std::string_view, std::vector<const book::TestRow*>> m_tests;
+    std::vector<const book::TestRow*> m_none;
+};
+
 /// Open failures are those of book::RetestChains within the rule set's distance.
-LiftState liftState(const Snapshot& all, const book::LotRow& lot, const book::LiftRow& lift);
+LiftState liftState(const Snapshot& all, const TestsByLift& tests, const book::LotRow& lot, const book::LiftRow& lift);
 /// Lifts of a lot, newest first.
 std::vector<const book::LiftRow*> liftsOf(const Snapshot& all, const book::LotRow& lot);
 /// The sublot (from 0) that holds a station; -1 when the lot has no station range or the station lies outside.

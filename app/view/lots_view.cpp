@@ -104,8 +104,9 @@ void LotsView::refreshLot(const book::LotRow& lot)
         m_columns << (lot.beginStationFt ? QString::fromStdString(method::stationText(sublotBegin(lot, i), 100.0, 0)) : QString());
     std::vector<LiftLine> lines;
     std::vector<Row> failures, tests;
+    const TestsByLift byLift(all);
     for (const auto* lift : liftsOf(all, lot)) {
-        const LiftState state = liftState(all, lot, *lift);
+        const LiftState state = liftState(all, byLift, lot, *lift);
         LiftLine line;
         line.number = lift->number;
         line.made = tr("%1 of %2").arg(state.made).arg(state.required);

@@ -30,7 +30,7 @@ map::PointState pointState(book::TestState state)
 class Content {
 public:
     Content(const Session& session, int liftNumber)
-        : m_session(session), m_all(session.snapshot()), m_lift(liftNumber), m_origin(sceneOrigin(session))
+        : m_session(session), m_all(session.snapshot()), m_byLift(m_all), m_lift(liftNumber), m_origin(sceneOrigin(session))
     {
     }
 
@@ -139,7 +139,7 @@ private:
         }
         const int sublots = std::max(1, lot.sublots);
         if (lift) {
-            const LiftState state = liftState(m_all, lot, *lift);
+            const LiftState state = liftState(m_all, m_byLift, lot, *lift);
             for (int i = 0; i < sublots; ++i) {
                 const auto inside = [&](const std::optional<double>& station) { return station && sublotOf(lot, *station) == i; };
                 const bool failed = std::any_of(state.openFailures.begin(), state.openFailures.end(), [&](const auto* t) { return inside(t->stationFt); });
@@ -213,6 +213,7 @@ private:
 
     const Session& m_session;
     const Snapshot& m_all;
+    TestsByLift m_byLift;
     int m_lift;
     map::MapVertex m_origin;
     map::MapScene* m_scene = nullptr;

@@ -90,11 +90,12 @@ void MapView::refreshWords()
     QStringList lots;
     int made = 0, required = 0, open = 0;
     std::vector<Row> rows;
+    const TestsByLift byLift(all);
     for (const auto& lot : all.lots) {
         for (const auto* lift : liftsOf(all, lot)) {
             if (lift->number != m_lift)
                 continue;
-            const LiftState state = liftState(all, lot, *lift);
+            const LiftState state = liftState(all, byLift, lot, *lift);
             lots << QString::fromStdString(lot.name);
             made += state.made;
             required += state.required;

@@ -9,6 +9,7 @@
 #include "view/whereabouts.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace groundcount::view {
 std::optional<book::ReviewedLot> reviewedLot(Session& session, const QString& lot)
@@ -131,10 +132,14 @@ void ReviewView::showFailures(const book::ReviewedLot& lot)
     const auto lines = book::StateQuery(m_session->store()).alignments();
     const Snapshot& all = m_session->snapshot();
     std::vector<Row> rows;
+    std::vector<book::TestRow> ofLot;  // the coverage of a lift walks through them several times
+    std::copy_if(all.tests.begin(), all.tests.end(), std::back_inserter(ofLot), [&](const auto& test) {
+        return std::any_of(lot.lifts.begin(), lot.lifts.end(), [&](const auto& lift) { return lift.lift->id == test.lift; });
+    });
     for (const auto& lift : lot.lifts) {
         if (lift.tally.openFailures.empty() || !isOfPart(lift.lift->id))
             continue;
-        const auto ground = lines ? gis::failureGround(*lot.lot, *lift.lift, all.job, *lines, all.tests) : std::map<std::string, gis::Surface>();
+        const auto ground = lines ? gis::failureGround(*lot.lot, *lift.lift, all.job, *lines, ofLot) : std::map<std::string, gis::Surface>();
         for (const auto* test : lift.tally.openFailures) {
             Row row = testRow(*test);
             row.title = ' ' + tr("is open, %1").arg(ageText(test->verdictAt, m_session->now().toString(Qt::ISODateWithMs)));

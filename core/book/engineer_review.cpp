@@ -152,7 +152,8 @@ Result<std::vector<ReviewedLot>> reviewedLots(const Store& store, const ReviewRo
         return tl::unexpected(all.error());
     std::unordered_map<std::string_view, std::vector<const TestRow*>> byLot;
     for (const TestRow& t : rows.tests)
-        byLot[t.lot].push_back(&t);
+        if (only.empty() || t.lot == only)
+            byLot[t.lot].push_back(&t);
     std::vector<ReviewedLot> lots;
     for (const LotRow& row : rows.lots) {
         if (!only.empty() && row.id != only)
