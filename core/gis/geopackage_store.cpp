@@ -3,6 +3,8 @@
 namespace groundcount::gis {
 namespace {
 
+constexpr int kStepsBetweenQuestions = 1000;  // of SQLite's machine: some microseconds
+
 Error said(sqlite3* handle)
 {
     return {Fault::Unavailable, std::string("The GeoPackage was not written: ") + sqlite3_errmsg(handle) + " (SQLite "
@@ -53,6 +55,20 @@ Result<GeoPackageStore> GeoPackageStore::create(const std::string& path)
         !set)
         return tl::unexpected(set.error());
     return store;
+}
+
+Result<std::string> GeoPackageStore::quickCheck(const std::string& path, const std::function<bool()>& keepOn)
+{
+    sqlite3* handle = nullptr;
+    const int code = sqlite3_open_v2(path.c_str(), &handle, SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX, nullptr);
+    GeoPackageStore store(handle);
+    if (code != SQLITE_OK)
+        return tl::unexpected(said(handle));
+    if (keepOn)
+        sqlite3_progress_handler(handle, kStepsBetweenQuestions, [](void* asked) { return (*static_cast<const std::function<bool()>*>(asked))() ? 0 : 1; },
+                                 const_cast<std::function<bool()>*>(&keepOn));
+    auto word = store.ask("PRAGMA quick_check");
+    return !word && sqlite3_errcode(handle) == SQLITE_INTERRUPT ? Result<std::string>(std::string()) : word;
 }
 
 Result<void> GeoPackageStore::exec(const std::string& sql)

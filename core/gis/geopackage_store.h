@@ -3,6 +3,7 @@
 #include "method/error.h"
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <sqlite3.h>
 #include <string>
@@ -46,6 +47,9 @@ public:
     /// A new file without journal: it is made out of sight and thrown away when it does not become whole (StagedFile).
     /// @error Unavailable with SQLite's words.
     static Result<GeoPackageStore> create(const std::string& path);
+
+    /// SQLite's quick check of a file: "ok", what is wrong, or "" when `keepOn` stopped it. @error Unavailable with SQLite's words.
+    static Result<std::string> quickCheck(const std::string& path, const std::function<bool()>& keepOn);
 
     Result<void> exec(const std::string& sql);
     Result<GeoPackageStatement> prepare(const std::string& sql);

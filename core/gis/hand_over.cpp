@@ -73,6 +73,15 @@ Result<void> choose(std::vector<Layer>& layers, const HandOverAsk& ask)
     return {};
 }
 
+/// The question of the writing, asked while all of it is read again.
+KeepReading stillWanted(const ExportOptions& options, const std::vector<LayerCount>& written)
+{
+    std::int64_t rows = 0;
+    for (const LayerCount& layer : written)
+        rows += layer.rows;
+    return options.keepOn ? [ask = options.keepOn, rows] { return ask(static_cast<std::size_t>(rows)); } : KeepReading();
+}
+
 Result<HandedOver> writeGeoPackage(Work& work)
 {
     const auto provenance = book::provenanceOf(work.store);
@@ -106,7 +115,7 @@ Result<HandedOver> writeGeoPackage(Work& work)
         return tl::unexpected(told.error());
     if (const auto finished = writer->finish(); !finished)
         return tl::unexpected(finished.error());
-    if (const auto checked = checkGeoPackage(file->path(), done.layers); !checked)
+    if (const auto checked = checkGeoPackage(file->path(), done.layers, stillWanted(work.ask.options, done.layers)); !checked)
         return tl::unexpected(checked.error());
     if (const auto placed = file->putInPlace(); !placed)
         return tl::unexpected(placed.error());
@@ -127,7 +136,7 @@ Result<void> writePlain(const std::string& path, const Layer& layer, const Work&
     expected.layer.clear();  // a CSV's layer is called as its file
     if (work.ask.format == HandOverFormat::Csv && layer.kind == ShapeKind::Point)
         expected.shapes = 0;  // X and Y are read again as two figures, WKT as a shape
-    return checkLayers(path, {expected});
+    return checkLayers(path, {expected}, stillWanted(work.ask.options, done.layers));
 }
 
 Result<HandedOver> writeFile(const Work& work)

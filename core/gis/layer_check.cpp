@@ -2,6 +2,7 @@
 
 #include "gis/dataset.h"
 #include "gis/gdal_complaints.h"
+#include "gis/geopackage_store.h"
 
 #include <array>
 #include <fstream>
@@ -11,6 +12,7 @@ namespace {
 
 constexpr unsigned kApplicationId = 0x47504B47;  // "GPKG"
 constexpr unsigned kVersion = 10300;
+constexpr std::int64_t kRowsBetweenQuestions = 1000;  // far below a tenth of a second
 
 // Offsets 60 and 68 of the header: user_version and application_id, big-endian (SQLite file format, section 1.3).
 unsigned bigEndianAt(const std::array<unsigned char, 100>& header, std::size_t at)
@@ -34,7 +36,12 @@ Result<void> checkMarks(const std::string& path)
     return {};
 }
 
-Result<void> checkRows(GDALDataset& dataset, const LayerCount& expected)
+tl::unexpected<Error> stopped()
+{
+    return refused("The export was stopped while the written file was read again.");
+}
+
+Result<void> checkRows(GDALDataset& dataset, const LayerCount& expected, const KeepReading& keepOn)
 {
     OGRLayer* layer = !expected.layer.empty() ? dataset.GetLayerByName(expected.layer.c_str()) : dataset.GetLayerCount() == 1 ? dataset.GetLayer(0) : nullptr;
     if (!layer)
@@ -47,7 +54,8 @@ Result<void> checkRows(GDALDataset& dataset, const LayerCount& expected)
     std::int64_t rows = 0;
     std::int64_t shapes = 0;
     for (const auto& feature : *layer) {
-        ++rows;
+        if (++rows % kRowsBetweenQuestions == 1 && keepOn && !keepOn())
+            return stopped();
         const OGRGeometry* geometry = feature->GetGeometryRef();
         shapes += geometry && !geometry->IsEmpty() ? 1 : 0;
     }
@@ -57,17 +65,18 @@ Result<void> checkRows(GDALDataset& dataset, const LayerCount& expected)
     return {};
 }
 
-Result<void> checkStore(GDALDataset& dataset, const std::vector<LayerCount>& expected)
+Result<void> checkStore(const std::string& path, const KeepReading& keepOn)
 {
-    OGRLayer* answer = dataset.ExecuteSQL("PRAGMA quick_check", nullptr, nullptr);
-    std::string word = "no answer";
-    if (answer) {
-        if (const OGRFeatureUniquePtr row{answer->GetNextFeature()})
-            word = row->GetFieldAsString(0);
-        dataset.ReleaseResultSet(answer);
-    }
-    if (word != "ok")
-        return broken("the quick check says \"" + word + "\".");
+    const auto word = GeoPackageStore::quickCheck(path, keepOn);
+    if (!word)
+        return tl::unexpected(word.error());
+    if (word->empty())
+        return stopped();
+    return *word == "ok" ? Result<void>() : broken("the quick check says \"" + *word + "\".");
+}
+
+Result<void> checkIndexes(GDALDataset& dataset, const std::vector<LayerCount>& expected)
+{
     for (const LayerCount& one : expected)
         if (!dataset.GetLayerByName(one.layer.c_str())->TestCapability(OLCFastSpatialFilter))
             return broken("the layer " + one.layer + " has no spatial index.");
@@ -76,31 +85,33 @@ Result<void> checkStore(GDALDataset& dataset, const std::vector<LayerCount>& exp
 
 }  // namespace
 
-Result<void> checkLayers(const std::string& path, const std::vector<LayerCount>& expected)
+Result<void> checkLayers(const std::string& path, const std::vector<LayerCount>& expected, const KeepReading& keepOn)
 {
     const GdalComplaints complaints;
     const Dataset dataset{GDALDataset::Open(path.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY)};
     if (!dataset)
         return broken(complaints.firstFailure() + ".");
     for (const LayerCount& one : expected)
-        if (const auto rows = checkRows(*dataset, one); !rows)
+        if (const auto rows = checkRows(*dataset, one, keepOn); !rows)
             return rows;
     if (complaints.failed())
         return broken(complaints.firstFailure() + ".");
     return {};
 }
 
-Result<void> checkGeoPackage(const std::string& path, const std::vector<LayerCount>& expected)
+Result<void> checkGeoPackage(const std::string& path, const std::vector<LayerCount>& expected, const KeepReading& keepOn)
 {
     if (const auto marks = checkMarks(path); !marks)
         return marks;
-    if (const auto rows = checkLayers(path, expected); !rows)
+    if (const auto rows = checkLayers(path, expected, keepOn); !rows)
         return rows;
+    if (const auto sound = checkStore(path, keepOn); !sound)
+        return sound;
     const GdalComplaints complaints;
     const Dataset dataset{GDALDataset::Open(path.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY)};
     if (!dataset)
         return broken(complaints.firstFailure() + ".");
-    return checkStore(*dataset, expected);
+    return checkIndexes(*dataset, expected);
 }
 
 }  // namespace groundcount::gis

@@ -3,6 +3,7 @@
 #include "method/error.h"
 
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -15,14 +16,17 @@ struct LayerCount {
     std::int64_t shapes = 0;
 };
 
+/// Asked again and again while a file is read; false stops it. May be empty.
+using KeepReading = std::function<bool()>;
+
 /// Opens a written file again and reads every row: each layer must be there with its rows and shapes.
 /// @param path of a file in any vector format
-/// @error Unavailable: the file does not open or holds another number of rows or shapes (both are named).
-Result<void> checkLayers(const std::string& path, const std::vector<LayerCount>& expected);
+/// @error Unavailable: the file does not open or holds another number of rows or shapes (both are named). Refused: stopped.
+Result<void> checkLayers(const std::string& path, const std::vector<LayerCount>& expected, const KeepReading& keepOn = {});
 
 /// As `checkLayers`; also the file's marks ("GPKG", 10300), SQLite's own quick check and the spatial indexes.
 /// @error as `checkLayers`; Unavailable when one of these is wrong.
 /// @source OGC 12-128r17 requirements 2, 6 and 77
-Result<void> checkGeoPackage(const std::string& path, const std::vector<LayerCount>& expected);
+Result<void> checkGeoPackage(const std::string& path, const std::vector<LayerCount>& expected, const KeepReading& keepOn = {});
 
 }  // namespace groundcount::gis

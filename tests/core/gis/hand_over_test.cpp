@@ -188,6 +188,16 @@ private slots:
             QVERIFY(sample::bytes(QString::fromStdString(m_bench.at("a.gpkg"))) == before);
         }
     }
+    void stopsWhileItIsReadAgainToo()
+    {
+        const auto before = sample::bytes(QString::fromStdString(m_bench.at("a.gpkg")));
+        std::size_t most = 0;
+        QCOMPARE(told(write("all.gpkg", {.keepOn = [&](std::size_t written) { return most = std::max(most, written), true; }})), QString("done"));
+        QVERIFY(most > 8);
+        const auto result = write("a.gpkg", {.keepOn = [most](std::size_t written) { return written < most; }});
+        QCOMPARE(told(result), QString("The export was stopped while the written file was read again."));
+        QVERIFY(sample::bytes(QString::fromStdString(m_bench.at("a.gpkg"))) == before);
+    }
     void describesEveryColumnInTheDocs()
     {
         const QString page = sample::bytes(GROUNDCOUNT_SOURCE_DIR "/docs/geopackage-layers.md");
