@@ -31,7 +31,7 @@ void PhotoTake::ask()
             end(tr("The app may not use the camera. Allow it in the device's settings, or attach a photo from a file."));
             return;
         }
-        m_open = true;
+        m_open = m_held = true;
         m_trouble.clear();
         emit changed();
     });
@@ -64,7 +64,10 @@ void PhotoTake::arrived(const QString& path)
 void PhotoTake::missing()
 {
     // Not at once: the page that says so goes with it.
-    QMetaObject::invokeMethod(this, [this] { end(tr("No camera on this device. Attach a photo from a file.")); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(this, [this] {
+        m_held = false;
+        end(tr("No camera on this device. Attach a photo from a file."));
+    }, Qt::QueuedConnection);
 }
 
 void PhotoTake::failed(const QString& why)

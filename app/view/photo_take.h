@@ -21,6 +21,9 @@ class PhotoTake : public QObject {
     QML_NAMED_ELEMENT(PhotoTake)
     QML_UNCREATABLE("belongs to a SheetRecord")
     Q_PROPERTY(bool open READ isOpen NOTIFY changed)
+    /// Whether the camera is kept: from its first use on, at rest while not open. With Qt 6.4.2 on Linux GStreamer hangs for good in one
+    /// of ten times when it is taken down.
+    Q_PROPERTY(bool held READ isHeld NOTIFY changed)
     Q_PROPERTY(bool waiting READ isWaiting NOTIFY changed)
     Q_PROPERTY(QString path MEMBER m_path NOTIFY changed)
     Q_PROPERTY(QString trouble MEMBER m_trouble NOTIFY changed)
@@ -30,6 +33,7 @@ public:
     explicit PhotoTake(std::function<const Session*()> session, QObject* parent = nullptr);
 
     bool isOpen() const { return m_open; }
+    bool isHeld() const { return m_held; }
     /// The shutter was pressed, the picture is not here yet.
     bool isWaiting() const { return m_patience.isActive(); }
 
@@ -57,7 +61,7 @@ private:
     device::Permission m_permission;
     std::unique_ptr<QTemporaryDir> m_folder;
     QTimer m_patience;
-    bool m_open = false;
+    bool m_open = false, m_held = false;
     QString m_path, m_trouble;
 };
 

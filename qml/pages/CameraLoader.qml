@@ -7,9 +7,9 @@ Loader {
 
     required property PhotoTake take
 
-    active: take.open
+    active: take.held
     source: "CameraPage.qml"
-    visible: active && status === Loader.Ready
+    visible: take.open && status === Loader.Ready
 
     Binding {
         target: root.item

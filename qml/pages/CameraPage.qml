@@ -16,16 +16,14 @@ FocusScope {
     objectName: "cameraPage"
     Keys.onEscapePressed: root.take.close()
     Keys.onReturnPressed: shutter.clicked()
-    Component.onCompleted: {
-        root.forceActiveFocus();
-        if (devices.videoInputs.length === 0)
-            none.start();
-    }
+    Component.onCompleted: root.forceActiveFocus()
+    onVisibleChanged: if (root.visible)
+        root.forceActiveFocus()
 
     // When this page is made and knows whom to tell.
     Timer {
-        id: none
         interval: 0
+        running: devices.videoInputs.length === 0
         onTriggered: root.take.missing()
     }
     MediaDevices {
@@ -34,7 +32,7 @@ FocusScope {
     CaptureSession {
         camera: Camera {
             cameraDevice: devices.defaultVideoInput
-            active: devices.videoInputs.length > 0
+            active: root.visible && devices.videoInputs.length > 0
             onErrorOccurred: (error, errorString) => root.take.failed(errorString)
         }
         imageCapture: ImageCapture {
