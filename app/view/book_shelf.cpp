@@ -26,10 +26,7 @@ QString settingsIn(const QString& folder)
 
 }  // namespace
 
-BookShelf::BookShelf(Session* session, QObject* parent) : QObject(parent), m_session(session)
-{
-    connect(session, &Session::recordsChanged, this, &BookShelf::refresh);
-}
+BookShelf::BookShelf(Session* session, QObject* parent) : QObject(parent), m_session(session) {}
 
 QString BookShelf::lastOpened(const QString& folder)
 {
@@ -40,7 +37,6 @@ QString BookShelf::lastOpened(const QString& folder)
 void BookShelf::keepIn(const QString& folder)
 {
     m_folder = folder;
-    refresh();
 }
 
 QString BookShelf::openPath() const
@@ -50,8 +46,6 @@ QString BookShelf::openPath() const
 
 void BookShelf::refresh()
 {
-    if (m_folder.isEmpty())
-        return;
     const QString open = openPath();
     QFileInfoList files = QDir(m_folder).entryInfoList({'*' + QLatin1String(kEnding)}, QDir::Files, QDir::Time);
     if (!open.isEmpty() && std::none_of(files.begin(), files.end(), [&](const QFileInfo& file) { return file.canonicalFilePath() == open; }))

@@ -16,21 +16,20 @@ class BookShelf : public QObject {
     QML_NAMED_ELEMENT(BookShelf)
     QML_UNCREATABLE("belongs to the desk")
     Q_PROPERTY(groundcount::view::RowList* books READ books CONSTANT)
-    Q_PROPERTY(QString folder READ folder NOTIFY changed)
     Q_PROPERTY(QString trouble READ trouble NOTIFY changed)
 
 public:
     explicit BookShelf(Session* session, QObject* parent = nullptr);
 
-    /// Lists the books in `folder`, the device's own, and keeps there which one was opened last.
+    /// The books lie in `folder`, the device's own; which one was opened last is kept there.
     void keepIn(const QString& folder);
     /// The book that was opened last on this device, when it is still there; else empty.
     static QString lastOpened(const QString& folder);
 
     RowList* books() { return &m_books; }
-    QString folder() const { return m_folder; }
     QString trouble() const { return m_trouble; }
 
+    /// Lists the books as they are now; the page does so when it is opened.
     Q_INVOKABLE void refresh();
     /// Opens a book of the list. @param path its row's id
     Q_INVOKABLE void pick(const QString& path);

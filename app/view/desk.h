@@ -97,6 +97,8 @@ signals:
     void coverageShownChanged();
 
 private:
+    /// Whether a word stands for a pane in a lot's place, for what leads off the device; no lot has such an id.
+    static bool leadsOff(const QString& word);
     void setTestOpen(bool open);
 
     Session* m_session;

@@ -1,13 +1,13 @@
 #include "view/line_sheet.h"
 
-#include "method/site/heading.h"
+#include "gis/alignment_reader.h"
+#include "gis/site_bodies.h"
 #include "method/site/station.h"
 #include "view/figure_text.h"
 
 namespace groundcount::view {
 namespace {
 
-constexpr double kShortest = 1;  // a line shorter than one foot is a slip of the finger
 constexpr double kPerStation = 100;
 
 }  // namespace
@@ -38,56 +38,53 @@ QString LineSheet::pointText(const char* north, const char* east) const
     return has(north) && has(east) ? tr("N %1, E %2").arg(typed(north), typed(east)) : QString();
 }
 
-Result<LineSheet::Straight> LineSheet::straight() const
+Result<book::Body> LineSheet::body() const
 {
-    const auto begin = number(QStringLiteral("begin")), n1 = number(QStringLiteral("n1")), e1 = number(QStringLiteral("e1")), n2 = number(QStringLiteral("n2")), e2 = number(QStringLiteral("e2"));
-    if (!begin)
-        return refused(tr("type the begin station").toStdString());
-    if (!n1 || !e1 || !n2 || !e2)
-        return refused((!n1 || !e1 ? tr("type the begin of the line") : tr("type the end of the line")).toStdString());
-    const double unitMetres = m_session->job().metresPerGridUnit;
-    const auto heading = method::headingOf({Length::metres(unitMetres * (*n2 - *n1)), Length::metres(unitMetres * (*e2 - *e1))});
-    if (!heading)
-        return tl::unexpected(heading.error());
-    if (heading->distance.feet() < kShortest)
-        return refused(tr("begin and end are the same point").toStdString());
-    return Straight{*begin, *n1, *e1, heading->bearingDeg, heading->distance.metres() / unitMetres};
+    if (!number(QStringLiteral("begin")))
+        return refused(tr("Seal: type the begin station").toStdString());
+    const auto n1 = number(QStringLiteral("n1")), e1 = number(QStringLiteral("e1")), n2 = number(QStringLiteral("n2")), e2 = number(QStringLiteral("e2"));
+    if (!n1 || !e1)
+        return refused(tr("Seal: type the begin of the line").toStdString());
+    if (!n2 || !e2)
+        return refused(tr("Seal: type the end of the line").toStdString());
+    auto line = gis::straightAlignment(m_session->job(), text("name"), text("begin"), {*n1, *e1}, {*n2, *e2});
+    if (line) {  // as typed off the plans
+        (*line)["begin_north"] = text("n1");
+        (*line)["begin_east"] = text("e1");
+    }
+    return line;
 }
 
 void LineSheet::refresh()
 {
-    const auto line = straight();
     m_title = tr("New line");
     m_begin = has("begin") ? QString::fromStdString(method::stationText(number(QStringLiteral("begin")).value_or(0), kPerStation, 0)) : QString();
     m_from = pointText("n1", "e1");
     m_to = pointText("n2", "e2");
-    m_lineText = line ? tr("%1 %2 long, azimuth %3° from grid north, to station %4")
-                            .arg(figureText(line->length, 2), unit(), QString::number(line->azimuthDeg, 'f', 4),
-                                 QString::fromStdString(method::stationText(line->begin + line->length, kPerStation, 2)))
-                      : QString();
+    const auto made = body();
+    m_lineText.clear();
+    if (const auto line = made ? gis::alignmentFrom(made->dump()) : tl::unexpected(made.error())) {
+        const double begin = line->stations().beginFt();
+        m_lineText = tr("%1 %2 long, azimuth %3° from grid north, to station %4")
+                         .arg(figureText(line->lengthFt(), 2), unit(), QString::number(line->azimuthDeg(begin).value_or(0), 'f', 4),
+                              QString::fromStdString(method::stationText(begin + line->lengthFt(), kPerStation, 2)));
+    }
     m_sealText = tr("Seal the line");
     m_sealNotYet = m_session->job().id.empty()  ? tr("Seal: the book has no job yet")
                    : name().trimmed().isEmpty() ? tr("Seal: type the line's name")
-                   : !line                      ? tr("Seal: %1").arg(QString::fromStdString(line.error().what))
+                   : !made                      ? QString::fromStdString(made.error().what)
                                                 : QString();
 }
 
 Result<std::vector<book::Entry>> LineSheet::entries() const
 {
-    const auto line = straight();
-    if (!line)
-        return tl::unexpected(line.error());
-    const auto decimal = [](double value, int places) { return QString::number(value, 'f', places).toStdString(); };
+    auto made = body();
+    if (!made)
+        return tl::unexpected(made.error());
     book::Entry entry;
     entry.kind = "alignment";
     entry.subject = Session::newId();
-    entry.body = {{"name", text("name")},
-                  {"unit", m_session->job().gridUnit},
-                  {"begin_station", text("begin")},
-                  {"begin_north", text("n1")},
-                  {"begin_east", text("e1")},
-                  {"begin_azimuth_deg", decimal(line->azimuthDeg, 9)},
-                  {"elements", book::Body::array({book::Body{{"kind", "line"}, {"length", decimal(line->length, 4)}}})}};
+    entry.body = std::move(*made);
     return std::vector{entry};
 }
 

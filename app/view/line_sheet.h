@@ -33,10 +33,8 @@ protected:
     Result<std::vector<book::Entry>> entries() const override;
 
 private:
-    struct Straight {
-        double begin, north, east, azimuthDeg, length;
-    };
-    Result<Straight> straight() const;
+    /// The record's body. @error Refused with what is missing or cannot be
+    Result<book::Body> body() const;
     void typePoint(const QString& title, const QString& end);
     QString pointText(const char* north, const char* east) const;
 

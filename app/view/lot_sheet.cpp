@@ -186,7 +186,7 @@ void LotSheet::refresh()
     m_title = isOld() ? tr("Lot %1").arg(QString::fromStdString(row()->name)) : tr("New lot");
     m_lacksLine = !hasCorners() && m_session->lines().isEmpty();
     m_lacksReference = m_session->snapshot().proctors.empty();
-    m_stations = has("begin") && has("end") ? stationAt(typed("begin")) + tr(" to ") + stationAt(typed("end")) : QString();
+    m_stations = has("begin") && has("end") ? tr("%1 to %2").arg(stationAt(typed("begin")), stationAt(typed("end"))) : QString();
     m_sides = has("left") && has("right") ? tr("%1 Lt, %2 Rt").arg(typed("left"), typed("right")) : QString();
     m_compaction = !has("min") && !has("max") ? QString() : !has("max") ? QStringLiteral("≥ %1 %").arg(typed("min")) : tr("%1 to %2 %").arg(typed("min"), typed("max"));
     m_driest = shownDecimal(limit("low", true).toStdString());

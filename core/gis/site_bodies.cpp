@@ -5,11 +5,11 @@
 #include "gis/plane_shapes.h"
 #include "method/quantity.h"
 #include "method/sentence.h"
+#include "method/site/heading.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <numbers>
 #include <ogr_spatialref.h>
 
 namespace groundcount::gis {
@@ -179,6 +179,21 @@ Result<std::vector<book::Body>> lotBodies(const std::vector<SiteFeature>& featur
     return bodies;
 }
 
+Result<book::Body> straightAlignment(const book::JobRow& job, const std::string& name, const std::string& beginStation, PlanPoint begin, PlanPoint end)
+{
+    const auto grid = [&](double gridUnits) { return Length::metres(gridUnits * job.metresPerGridUnit); };
+    const auto heading = method::headingOf({grid(end.northFt - begin.northFt), grid(end.eastFt - begin.eastFt)});
+    if (!heading)
+        return tl::unexpected(heading.error());
+    if (heading->distance.feet() < 1)
+        return refused("The begin and the end of the line " + name + " must lie at least 1 ft apart; they lie " + decimal(heading->distance.feet()) + " ft apart.");
+    char degrees[32];
+    std::snprintf(degrees, sizeof degrees, "%.9f", heading->bearingDeg);
+    return book::Body{{"name", name}, {"unit", job.gridUnit}, {"begin_station", beginStation}, {"begin_north", decimal(begin.northFt)},
+                      {"begin_east", decimal(begin.eastFt)}, {"begin_azimuth_deg", degrees},
+                      {"elements", {{{"kind", "line"}, {"length", decimal(heading->distance.metres() / job.metresPerGridUnit)}}}}};
+}
+
 Result<std::vector<book::Body>> alignmentBodies(const SiteFile& file, const book::JobRow& job, const SiteAnswers& answers, const std::string& beginStation)
 {
     std::vector<book::Body> bodies;
@@ -206,13 +221,10 @@ Result<std::vector<book::Body>> alignmentBodies(const SiteFile& file, const book
             return refused("An alignment out of a " + file.format + " file must be a straight line of two corners, since its curves are not in the file; "
                            + nameOf(line, i) + " has " + std::to_string(line.rings.front().size()) + ". LandXML carries curves.");
         const PlanPoint a = line.rings.front()[0], b = line.rings.front()[1];
-        double azimuth = std::atan2(b.eastFt - a.eastFt, b.northFt - a.northFt) * 180 / std::numbers::pi;
-        azimuth += azimuth < 0 ? 360 : 0;
-        char degrees[32];
-        std::snprintf(degrees, sizeof degrees, "%.9f", azimuth);
-        bodies.push_back({{"name", nameOf(line, i)}, {"unit", job.gridUnit}, {"begin_station", beginStation}, {"begin_north", decimal(a.northFt)},
-                          {"begin_east", decimal(a.eastFt)}, {"begin_azimuth_deg", degrees},
-                          {"elements", {{{"kind", "line"}, {"length", decimal(std::hypot(b.northFt - a.northFt, b.eastFt - a.eastFt))}}}}});
+        auto body = straightAlignment(job, nameOf(line, i), beginStation, a, b);
+        if (!body)
+            return tl::unexpected(body.error());
+        bodies.push_back(std::move(*body));
     }
     return bodies;
 }

@@ -40,6 +40,11 @@ struct LotAnswers {
 /// Bodies of `lot` records out of areas. @error Refused: a thing that is no area or not a valid one, tests per lift below 1.
 Result<std::vector<book::Body>> lotBodies(const std::vector<SiteFeature>& features, const book::JobRow& job, const LotAnswers& answers);
 
+/// Body of an `alignment` record that is one straight line between two points.
+/// @param job its grid's unit is that of stations and coordinates @param beginStation decimal text @param begin, end in the job's grid
+/// @error Refused: the two points are less than a foot apart.
+Result<book::Body> straightAlignment(const book::JobRow& job, const std::string& name, const std::string& beginStation, method::PlanPoint begin, method::PlanPoint end);
+
 /// Bodies of `alignment` records: those of a LandXML file, or a straight line of two corners of another file with `beginStation`.
 /// @error Refused: another unit or system than the job's, a line with corners (a record has none), no station answered.
 Result<std::vector<book::Body>> alignmentBodies(const SiteFile& file, const book::JobRow& job, const SiteAnswers& answers,

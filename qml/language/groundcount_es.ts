@@ -4951,22 +4951,6 @@
         <translation>N %1, E %2</translation>
     </message>
     <message>
-        <source>type the begin station</source>
-        <translation>escriba la estación inicial</translation>
-    </message>
-    <message>
-        <source>type the begin of the line</source>
-        <translation>escriba el comienzo de la línea</translation>
-    </message>
-    <message>
-        <source>type the end of the line</source>
-        <translation>escriba el fin de la línea</translation>
-    </message>
-    <message>
-        <source>begin and end are the same point</source>
-        <translation>el comienzo y el fin son el mismo punto</translation>
-    </message>
-    <message>
         <source>New line</source>
         <translation>Línea nueva</translation>
     </message>
@@ -4987,16 +4971,24 @@
         <translation>Sellar: escriba el nombre de la línea</translation>
     </message>
     <message>
-        <source>Seal: %1</source>
-        <translation>Sellar: %1</translation>
-    </message>
-    <message>
         <source>Begin of the line</source>
         <translation>Comienzo de la línea</translation>
     </message>
     <message>
         <source>End of the line</source>
         <translation>Fin de la línea</translation>
+    </message>
+    <message>
+        <source>Seal: type the begin station</source>
+        <translation>Sellar: escriba la estación inicial</translation>
+    </message>
+    <message>
+        <source>Seal: type the begin of the line</source>
+        <translation>Sellar: escriba el comienzo de la línea</translation>
+    </message>
+    <message>
+        <source>Seal: type the end of the line</source>
+        <translation>Sellar: escriba el fin de la línea</translation>
     </message>
 </context>
 <context>
@@ -5106,10 +5098,6 @@
         <translation>Lote nuevo</translation>
     </message>
     <message>
-        <source> to </source>
-        <translation> a </translation>
-    </message>
-    <message>
         <source>%1 Lt, %2 Rt</source>
         <translation>%1 Izq, %2 Der</translation>
     </message>
@@ -5208,6 +5196,10 @@
     <message>
         <source>Percent of optimum</source>
         <translation>Porcentaje del óptimo</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
     </message>
 </context>
 <context>

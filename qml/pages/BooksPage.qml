@@ -9,6 +9,7 @@ FocusScope {
     readonly property BookShelf shelf: Desk.shelf
 
     objectName: "booksPage"
+    Component.onCompleted: root.shelf.refresh()
 
     Rectangle {
         anchors.fill: parent

@@ -23,7 +23,7 @@ FocusScope {
     // When this page is made and knows whom to tell.
     Timer {
         interval: 0
-        running: devices.videoInputs.length === 0
+        running: root.visible && devices.videoInputs.length === 0
         onTriggered: root.take.missing()
     }
     MediaDevices {

@@ -62,10 +62,7 @@ FocusScope {
                 visible: !day.hasJob
                 width: parent.width
                 text: qsTr("Open another field book")
-                onClicked: {
-                    Desk.shelf.refresh();
-                    Desk.kit = "books";
-                }
+                onClicked: Desk.kit = "books"
             }
             GaugeCard {
                 visible: day.hasJob

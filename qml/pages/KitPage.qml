@@ -53,10 +53,7 @@ FocusScope {
                 objectName: "booksLink"
                 width: parent.width
                 text: qsTr("Field books: another job")
-                onClicked: {
-                    Desk.shelf.refresh();
-                    Desk.kit = "books";
-                }
+                onClicked: Desk.kit = "books"
             }
             LinkRow {
                 objectName: "screenLink"

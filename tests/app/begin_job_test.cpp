@@ -3,11 +3,15 @@
 #include "app/sample_book.h"
 
 #include "book/kinds.h"
+#include "view/desk.h"
 #include "view/lift_sheet.h"
 #include "view/line_sheet.h"
 #include "view/lot_sheet.h"
 
 #include <QStandardPaths>
+
+#include <algorithm>
+#include <cmath>
 
 using namespace groundcount;
 using namespace groundcount::tests;
@@ -154,6 +158,46 @@ private slots:
         QCOMPARE(lots.front().windowLowText, std::string("-2"));
         QCOMPARE(lots.front().testsPerLift, 4);
         QCOMPARE(lot.sealNotYet(), QString("Nothing has changed"));
+    }
+
+    void whatALotLacksLeadsBackToIt()
+    {
+        SampleBook book;
+        view::Desk desk(&book.session());
+        desk.setPlace("lots");
+        desk.setKit("lot");
+        desk.setKit("line");
+        desk.setKit("site-file");
+        desk.setKit({});
+        QCOMPARE(desk.kit(), QString("lot"));
+        desk.setKit("person");  // chosen from the list beside it: nothing to come back to
+        desk.setKit({});
+        QCOMPARE(desk.kit(), QString());
+        QCOMPARE(desk.place(), QString("lots"));
+    }
+
+    void aLineOfNoLengthIsRefused()
+    {
+        SampleBook book;
+        view::LineSheet line;
+        line.setSession(&book.session());
+        line.setName("B");
+        line.typeBegin();
+        typeInto(line, {"1000"});
+        line.typeFrom();
+        typeInto(line, {"482000", "1204600"});
+        line.typeTo();
+        typeInto(line, {"482000.5", "1204600"});
+        QVERIFY2(line.sealNotYet().contains("at least 1 ft apart; they lie 0.5000 ft apart"), qPrintable(line.sealNotYet()));
+        line.typeTo();
+        typeInto(line, {"482300", "1205000"});
+        QVERIFY2(line.seal(), qPrintable(line.trouble()));
+        const auto& lines = book.session().lines().all();
+        QCOMPARE(lines.size(), std::size_t(2));
+        const auto added = std::find_if(lines.begin(), lines.end(), [](const auto& one) { return one.name == "B"; });
+        QVERIFY(added != lines.end());
+        const auto end = added->line.at(1500, 0);  // 3-4-5: 300 north, 400 east
+        QVERIFY(end && std::fabs(end->northFt - 482300) < 1e-3 && std::fabs(end->eastFt - 1205000) < 1e-3);
     }
 
     void aLiftIsAddedOnce()
