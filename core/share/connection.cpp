@@ -12,6 +12,12 @@ namespace {
 // object ids of PostgreSQL's built-in types, fixed in its catalogue (pg_type.dat)
 constexpr Oid kUuid = 2950, kBigint = 20, kText = 25, kByteaList = 1001, kBytea = 17;
 
+// The server, too, gives up on a device that left the network, and so frees the row that its transaction locked. A device that sleeps inside
+// one answers the network still: ten minutes, since a photo of 64 MiB on a slow line is minutes under way.
+constexpr const char* kLetGo = "SELECT set_config('tcp_keepalives_idle', '10', false), set_config('tcp_keepalives_interval', '5', false),"
+                               " set_config('tcp_keepalives_count', '4', false), set_config('tcp_user_timeout', '30000', false),"
+                               " set_config('idle_in_transaction_session_timeout', '600000', false)";
+
 void putBig(std::string& into, std::uint64_t value, int bytes)
 {
     for (int shift = (bytes - 1) * 8; shift >= 0; shift -= 8)
@@ -91,6 +97,8 @@ Result<Connection> Connection::open(const std::string& address, Patience patienc
     if (auto connected = connection.connect(address); !connected)
         return tl::unexpected(connected.error());
     PQsetNoticeProcessor(connection.m_raw.get(), [](void*, const char*) {}, nullptr);
+    if (auto known = connection.run(kLetGo); !known)
+        return tl::unexpected(known.error());
     return connection;
 }
 

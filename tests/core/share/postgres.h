@@ -5,6 +5,7 @@
 #include <QProcess>
 #include <QTemporaryDir>
 #include <QThread>
+#include <functional>
 #include <libpq-fe.h>
 #include <pwd.h>
 #include <string>
@@ -14,7 +15,15 @@
 /// It refuses to run as root, so that root starts it as the user that Debian's package made.
 class Postgres {
 public:
-    Postgres()
+    /// What a server needs beyond its socket: words before its programs, and settings of its own.
+    struct Place {
+        QStringList inside;
+        QStringList settings;
+    };
+
+    Postgres() : Postgres(Place{}) {}
+    explicit Postgres(const Place& place, const std::function<void(const QString& data, const QString& owner)>& furnish = {})
+        : m_settings(place.settings)
     {
         if (::geteuid() == 0) {
             const passwd* user = ::getpwnam("postgres");
@@ -22,15 +31,20 @@ public:
                 qFatal("PostgreSQL does not run as root and there is no user postgres: Debian package postgresql");
             m_as = {"runuser", "-u", "postgres", "--"};
         }
+        m_as = place.inside + m_as;
         run({"initdb", "-D", data(), "-U", "boss", "-A", "trust", "-E", "UTF8", "--locale=C", "-N"});
+        if (furnish)
+            furnish(data(), ::geteuid() == 0 ? "postgres" : "");
         start();
     }
     ~Postgres() { stop("immediate"); }
 
     void start()
     {
-        run({"pg_ctl", "-D", data(), "-l", m_folder.filePath("log"), "-w", "-t", "60", "-o",
-             "-c listen_addresses='' -c unix_socket_directories=" + m_folder.path() + " -c fsync=off -c max_connections=40", "start"});
+        QString settings = "-c listen_addresses='' -c unix_socket_directories=" + m_folder.path() + " -c fsync=off -c max_connections=40";
+        for (const QString& one : m_settings)
+            settings += " -c " + one;
+        run({"pg_ctl", "-D", data(), "-l", m_folder.filePath("log"), "-w", "-t", "60", "-o", settings, "start"});
     }
     void stop(const char* how) { run({"pg_ctl", "-D", data(), "-m", how, "-w", "stop"}); }
 
@@ -51,6 +65,8 @@ public:
         PQfinish(raw);
         return said;
     }
+
+    QString logFile() const { return m_folder.filePath("log"); }
 
 private:
     QString data() const { return m_folder.filePath("data"); }
@@ -73,5 +89,5 @@ private:
     }
 
     QTemporaryDir m_folder;
-    QStringList m_as;
+    QStringList m_as, m_settings;
 };
