@@ -1,23 +1,23 @@
 import QtQuick
 import Groundcount
 
-// One lot: where it stands and why, its lifts as built, what is open, the ways on.
-Flickable {
+// One lot: where it stands and why, its lifts as built, what is open, the ways on, its tests.
+RowScroll {
     id: root
 
     required property LotsView lots
     property bool hasBack: true
 
     objectName: "lotDetail"
-    contentHeight: detail.implicitHeight + Theme.gap6
-    boundsBehavior: Flickable.StopAtBounds
-    clip: true
+    rows: root.lots.tests
+    rowWidth: root.width > 660 ? 600 : root.width - 2 * Theme.margin
+    onPicked: rowId => Desk.openTest(rowId)
 
     Column {
-        id: detail
+        parent: root.headerItem
         x: Theme.margin
-        y: Theme.gap3
-        width: root.width > 660 ? 600 : root.width - 2 * Theme.margin
+        topPadding: Theme.gap3
+        width: root.rowWidth
         PageHead {
             width: parent.width
             hasBack: root.hasBack
@@ -127,12 +127,6 @@ Flickable {
             width: parent.width
             text: qsTr("By state, person, gauge, material, day")
             onClicked: Desk.lotSheet = "tests"
-        }
-        RowColumn {
-            objectName: "lotTests"
-            width: parent.width
-            rows: root.lots.tests
-            onPicked: rowId => Desk.openTest(rowId)
         }
     }
 }

@@ -21,20 +21,21 @@ FocusScope {
         theme: Theme.name
         coverageShown: Desk.coverageShown
     }
-    Flickable {
+    RowScroll {
         id: list
         objectName: "mapList"
         visible: root.listShown
         width: root.listWidth
         height: parent.height
-        contentHeight: listColumn.implicitHeight + Theme.gap6
-        boundsBehavior: Flickable.StopAtBounds
-        clip: true
+        dense: true
+        rows: page.tests
+        chosenId: page.chosenId
+        onPicked: rowId => page.choose(rowId)
         Column {
-            id: listColumn
+            parent: list.headerItem
             x: Theme.margin
-            y: Theme.gap3
-            width: list.width - 2 * Theme.margin
+            topPadding: Theme.gap3
+            width: list.rowWidth
             PageHead {
                 width: parent.width
                 title: page.title
@@ -42,13 +43,6 @@ FocusScope {
             }
             Rule {
                 width: parent.width
-            }
-            RowColumn {
-                width: parent.width
-                dense: true
-                rows: page.tests
-                chosenId: page.chosenId
-                onPicked: rowId => page.choose(rowId)
             }
         }
     }

@@ -3,7 +3,8 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Groundcount
 
-// The rows of a list, one under the other, as long as they need; for lists inside a page that scrolls as a whole.
+// The rows of a list, one under the other, as long as they need; for lists of a few rows inside a page that scrolls as a whole. Every row is
+// made: a list that grows with the job is a RowScroll.
 Column {
     id: root
 
@@ -17,22 +18,8 @@ Column {
 
     Repeater {
         model: root.rows
-        delegate: ListRow {
+        delegate: RowLine {
             id: line
-            required property int index
-            required property string rowId
-            required mark
-            required lead
-            required title
-            required second
-            required figure
-            required unit
-            required word
-            required wordMark
-            required hasBearing
-            required bearing
-            required chevron
-            objectName: "row" + index
             width: root.width
             dense: root.dense
             symbolColumn: root.symbolColumn

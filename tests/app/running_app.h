@@ -77,8 +77,9 @@ private:
                 continue;
             const double top = item->mapToItem(above, QPointF(0, 0)).y();
             const double low = above->property("contentY").toDouble() + top + item->height() / 2 - above->height() / 2;
-            const double most = above->property("contentHeight").toDouble() - above->height();
-            above->setProperty("contentY", qBound(0.0, low, qMax(0.0, most)));
+            const double start = above->property("originY").toDouble();  // a list's head lies before 0
+            const double most = start + above->property("contentHeight").toDouble() - above->height();
+            above->setProperty("contentY", qBound(start, low, qMax(start, most)));
         }
         QTest::qWait(20);
     }
