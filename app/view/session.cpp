@@ -3,7 +3,6 @@
 #include "book/keys.h"
 #include "book/store.h"
 #include "gis/crs.h"
-#include "gis/gdal_setup.h"
 #include "position/position_source.h"
 #include "view/figure_text.h"
 
@@ -51,8 +50,8 @@ void Session::setInstance(Session* session)
 
 Result<void> Session::open(const QString& bookPath, const QString& keyPath)
 {
-    if (const auto gdal = gis::setUpGdal(); !gdal)
-        return gdal;
+    if (const auto systems = gis::Crs::selfTest(); !systems)
+        return systems;
     const auto key = book::DeviceKey::loadOrMake(keyPath.toStdString());
     if (!key)
         return tl::unexpected(key.error());
@@ -64,7 +63,8 @@ Result<void> Session::open(const QString& bookPath, const QString& keyPath)
     m_bookName = QFileInfo(bookPath).fileName();
     setTrouble(QString::fromStdString(m_store->damage()));
     refresh();
-    m_lookTimer.start();
+    // On the timer's own thread: a book may be opened on another one.
+    QMetaObject::invokeMethod(&m_lookTimer, qOverload<>(&QTimer::start));
     return {};
 }
 

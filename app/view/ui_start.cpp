@@ -11,9 +11,11 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QQmlApplicationEngine>
+#include <QQmlComponent>
 #include <QRegularExpression>
 #include <QStandardPaths>
 
+#include <future>
 #include <utility>
 
 namespace groundcount::ui {
@@ -74,10 +76,7 @@ Result<void> openBook(view::Session& session, const StartOptions& options)
         opened = session.open(own + QStringLiteral("/job.fieldbook"), key);
         session.setTrouble(QString::fromStdString(why));
     }
-    if (!opened) {
-        return opened;
-    }
-    return options.replay.isEmpty() ? Result<void>() : session.replay(options.replay);
+    return opened;
 }
 
 } // namespace
@@ -157,22 +156,33 @@ Result<StartOptions> readArguments(const QStringList& arguments)
 
 Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
 {
-    if (const auto fonts = view::loadFonts(); !fonts) {
-        return tl::unexpected(fonts.error());
-    }
     auto* session = new view::Session(&engine);
     view::Session::setInstance(session);
     if (options.at) {
         session->setClock(*options.at);
     }
-    if (const auto opened = openBook(*session, options); !opened) {
+    // The book is opened while the window's types are loaded; nothing asks the session before both are done.
+    auto opening = std::async(std::launch::async, [session, &options] { return openBook(*session, options); });
+    const auto fonts = view::loadFonts();
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    const QUrl windowUrl(QStringLiteral("qrc:/qt/qml/Groundcount/Main.qml"));
+    const QQmlComponent windowType(&engine, windowUrl);
+    const auto opened = opening.get();
+    if (!fonts) {
+        return tl::unexpected(fonts.error());
+    }
+    if (!opened) {
         return opened;
     }
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    if (!options.replay.isEmpty()) {
+        if (const auto replayed = session->replay(options.replay); !replayed) {
+            return replayed;
+        }
+    }
     engine.setInitialProperties({{QStringLiteral("width"), options.size.width()},
                                  {QStringLiteral("height"), options.size.height()},
                                  {QStringLiteral("place"), options.place}});
-    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Groundcount/Main.qml")));
+    engine.load(windowUrl);
     if (engine.rootObjects().isEmpty()) {
         return unavailable("The main window could not be loaded.");
     }

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace groundcount::gis {
@@ -52,29 +53,41 @@ struct BackgroundPart {
     double west = 0, south = 0, east = 0, north = 0;
 };
 
+/// The pixels of one background, by the library that reads them; see Background.
+class BackgroundPixels {
+public:
+    BackgroundPixels() = default;
+    BackgroundPixels(const BackgroundPixels&) = delete;
+    BackgroundPixels& operator=(const BackgroundPixels&) = delete;
+    virtual ~BackgroundPixels() = default;
+    virtual Result<BackgroundPart> part(double west, double south, double east, double north, double unitsPerPixel) const = 0;
+
+    struct {
+        double west = 0, south = 0, east = 0, north = 0;
+    } whole;
+};
+
 /// An open background; one object serves one thread at a time.
 class Background {
 public:
     /// @error Refused: no such file, or not one that `makeBackground` writes.
     static Result<Background> open(const std::string& path);
-    Background(Background&&) noexcept;
-    Background& operator=(Background&&) noexcept;
-    ~Background();
-
     /// The pixels that meet a box, from the overview whose pixels are not coarser than `unitsPerPixel` where there is one.
     /// @param west, south, east, north box in the job's grid @param unitsPerPixel of the screen, above 0
     /// @error Refused: the file is broken there.
-    Result<BackgroundPart> part(double west, double south, double east, double north, double unitsPerPixel) const;
+    Result<BackgroundPart> part(double west, double south, double east, double north, double unitsPerPixel) const
+    {
+        return m_pixels->part(west, south, east, north, unitsPerPixel);
+    }
 
-    double west() const;
-    double south() const;
-    double east() const;
-    double north() const;
+    double west() const { return m_pixels->whole.west; }
+    double south() const { return m_pixels->whole.south; }
+    double east() const { return m_pixels->whole.east; }
+    double north() const { return m_pixels->whole.north; }
 
 private:
-    struct Inner;
-    explicit Background(std::unique_ptr<Inner> inner);
-    std::unique_ptr<Inner> m_inner;
+    explicit Background(std::unique_ptr<BackgroundPixels> pixels) : m_pixels(std::move(pixels)) {}
+    std::unique_ptr<BackgroundPixels> m_pixels;
 };
 
 }  // namespace groundcount::gis

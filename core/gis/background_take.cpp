@@ -1,4 +1,6 @@
 #include "gis/background.h"
+
+#include "gis/file_formats.h"
 #include "gis/foreign_child.h"
 #include "gis/staged_file.h"
 
@@ -18,6 +20,19 @@ SiteLimits backgroundLimits()
     limits.memoryBytes = std::size_t{4096} << 20;
     limits.time = std::chrono::seconds(300);
     return limits;
+}
+
+Result<BackgroundFacts> makeBackground(const std::string& path, const std::string& targetWkt, const std::string& outPath)
+{
+    return fileFormats().and_then([&](const FileFormats* formats) { return formats->makeBackground(path, targetWkt, outPath); });
+}
+
+Result<Background> Background::open(const std::string& path)
+{
+    std::error_code none;
+    if (!std::filesystem::is_regular_file(path, none))
+        return refused("There is no background at \"" + path + "\".");
+    return fileFormats().and_then([&](const FileFormats* formats) { return formats->openBackground(path); }).map([](auto pixels) { return Background(std::move(pixels)); });
 }
 
 std::string backgroundPath(const std::string& bookPath)

@@ -1,100 +1,136 @@
 #include "gis/crs.h"
 
 #include "gis/geodesy.h"
+#include "gis/proj_object.h"
 #include "method/quantity.h"
 #include "method/sentence.h"
 
 #include <cmath>
-#include <cpl_conv.h>
-#include <cpl_error.h>
 #include <cstdlib>
-#include <ogr_spatialref.h>
 
 namespace groundcount::gis {
 namespace {
 
-std::shared_ptr<OGRSpatialReference> emptySystem()
+/// Where heights or a datum's shift are bound to a system, the plane system that they are bound to.
+ProjObject planeOf(PJ_CONTEXT* context, const PJ* system)
 {
-    auto system = std::shared_ptr<OGRSpatialReference>(new OGRSpatialReference, [](OGRSpatialReference* s) { s->Release(); });
-    system->SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
-    return system;
+    ProjObject plane = owned(proj_clone(context, system));
+    for (;;) {
+        const PJ_TYPE type = plane ? proj_get_type(plane.get()) : PJ_TYPE_UNKNOWN;
+        if (type == PJ_TYPE_BOUND_CRS)
+            plane = owned(proj_get_source_crs(context, plane.get()));
+        else if (type == PJ_TYPE_COMPOUND_CRS)
+            plane = owned(proj_crs_get_sub_crs(context, plane.get(), 0));
+        else
+            return plane;
+    }
 }
 
-// GDAL complains on stderr by default; here every complaint becomes an Error.
-struct Quiet {
-    Quiet() { CPLPushErrorHandler(CPLQuietErrorHandler); }
-    ~Quiet() { CPLPopErrorHandler(); }
-};
-
-std::unique_ptr<OGRCoordinateTransformation> transformation(const OGRSpatialReference& from, const OGRSpatialReference& to)
+std::string wktOf(PJ_CONTEXT* context, const PJ* system, PJ_WKT_TYPE type)
 {
-    return std::unique_ptr<OGRCoordinateTransformation>(OGRCreateCoordinateTransformation(&from, &to));
+    const char* const options[] = {"MULTILINE=NO", "OUTPUT_AXIS=YES", nullptr};
+    const char* text = proj_as_wkt(context, system, type, options);
+    return text ? text : "";
 }
 
 }  // namespace
 
-Crs::Crs(std::shared_ptr<const OGRSpatialReference> system) : m_system(std::move(system))
+struct Crs::Machine {
+    ProjContext context = newProjContext();
+    ProjObject system = owned(nullptr);  ///< as it was named
+    ProjObject plane = owned(nullptr);   ///< projected or geographic
+    ProjObject way = owned(nullptr);     ///< from the plane to its own degrees
+    bool projected = false;
+    double metres = 0;     ///< of a projected system's unit, as the definition prints it
+    std::string unit;
+};
+
+Crs::Crs(std::unique_ptr<Machine> machine) : m_machine(std::move(machine)) {}
+
+Crs::Crs(const Crs& other) : m_machine(std::make_unique<Machine>())
 {
-    const Quiet quiet;
-    const std::unique_ptr<OGRSpatialReference, void (*)(OGRSpatialReference*)> base(m_system->CloneGeogCS(), [](OGRSpatialReference* s) { s->Release(); });
-    if (!base)
-        return;
-    base->SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
-    m_toGeographic = transformation(*m_system, *base);
-    m_fromGeographic = transformation(*base, *m_system);
+    auto* context = m_machine->context.get();
+    m_machine->system = owned(proj_clone(context, other.m_machine->system.get()));
+    m_machine->plane = owned(proj_clone(context, other.m_machine->plane.get()));
+    m_machine->way = owned(proj_clone(context, other.m_machine->way.get()));
+    m_machine->projected = other.m_machine->projected;
+    m_machine->metres = other.m_machine->metres;
+    m_machine->unit = other.m_machine->unit;
 }
 
-Crs::Crs(const Crs& other) : m_system(other.m_system), m_toGeographic(other.m_toGeographic->Clone()), m_fromGeographic(other.m_fromGeographic->Clone()) {}
 Crs::Crs(Crs&&) noexcept = default;
 Crs::~Crs() = default;
 
 Crs& Crs::operator=(Crs other) noexcept
 {
-    std::swap(m_system, other.m_system);
-    std::swap(m_toGeographic, other.m_toGeographic);
-    std::swap(m_fromGeographic, other.m_fromGeographic);
+    std::swap(m_machine, other.m_machine);
     return *this;
 }
 
-Result<Crs> Crs::checked(std::shared_ptr<OGRSpatialReference> system, const std::string& what)
+Result<Crs> Crs::checked(std::unique_ptr<Machine> machine, const std::string& what)
 {
-    if (!system->IsProjected() && !system->IsGeographic())
+    auto* context = machine->context.get();
+    machine->plane = planeOf(context, machine->system.get());
+    const PJ_TYPE type = machine->plane ? proj_get_type(machine->plane.get()) : PJ_TYPE_UNKNOWN;
+    machine->projected = type == PJ_TYPE_PROJECTED_CRS;
+    if (!machine->projected && type != PJ_TYPE_GEOGRAPHIC_2D_CRS && type != PJ_TYPE_GEOGRAPHIC_3D_CRS)
         return refused("The coordinate system must be a projected or a geographic one; " + what + " is neither.");
-    Crs crs(std::move(system));
-    if (!crs.m_toGeographic || !crs.m_fromGeographic)
+    const ProjObject degrees = owned(proj_crs_get_geodetic_crs(context, machine->plane.get()));
+    if (degrees)
+        machine->way = wayBetween(context, machine->plane.get(), degrees.get());
+    if (!machine->way)
         return refused("The coordinate system " + what + " must have a projection that this program can compute.");
-    return crs;
+    const ProjObject axes = owned(proj_crs_get_coordinate_system(context, machine->plane.get()));
+    const char* unit = nullptr;
+    if (axes && proj_cs_get_axis_info(context, axes.get(), 0, nullptr, nullptr, nullptr, &machine->metres, &unit, nullptr, nullptr) && unit)
+        machine->unit = unit;
+    return Crs(std::move(machine));
 }
 
 Result<Crs> Crs::fromEpsg(int code)
 {
-    const Quiet quiet;
-    auto system = emptySystem();
-    if (code <= 0 || system->importFromEPSG(code) != OGRERR_NONE)
-        return refused("The EPSG code must be one of the EPSG data set; it is " + std::to_string(code) + ".");
-    return checked(std::move(system), "EPSG:" + std::to_string(code));
+    auto machine = std::make_unique<Machine>();
+    const std::string text = std::to_string(code);
+    if (code > 0)
+        machine->system = owned(proj_create_from_database(machine->context.get(), "EPSG", text.c_str(), PJ_CATEGORY_CRS, 0, nullptr));
+    if (!machine->system)
+        return refused("The EPSG code must be one of the EPSG data set; it is " + text + ".");
+    return checked(std::move(machine), "EPSG:" + text);
 }
 
 Result<Crs> Crs::fromWkt(std::string_view text)
 {
-    const Quiet quiet;
-    auto system = emptySystem();
+    auto machine = std::make_unique<Machine>();
     const std::string whole(text);
-    if (whole.empty() || system->importFromWkt(whole.c_str()) != OGRERR_NONE)
+    const char* const options[] = {"STRICT=NO", nullptr};
+    PROJ_STRING_LIST complaints = nullptr;
+    if (!whole.empty())
+        machine->system = owned(proj_create_from_wkt(machine->context.get(), whole.c_str(), options, nullptr, &complaints));
+    proj_string_list_destroy(complaints);
+    if (!machine->system)
         return refused("The coordinate system must be written as well-known text; it begins with \"" + whole.substr(0, 30) + "\".");
-    return checked(std::move(system), "\"" + whole.substr(0, 60) + "\"");
+    return checked(std::move(machine), "\"" + whole.substr(0, 60) + "\"");
+}
+
+Result<void> Crs::selfTest()
+{
+    const ProjContext context = newProjContext();
+    const ProjObject probe = owned(proj_create_from_database(context.get(), "EPSG", "6420", PJ_CATEGORY_CRS, 0, nullptr));
+    if (!probe)
+        return unavailable("The coordinate system database proj.db does not answer for EPSG:6420; check the PROJ installation.");
+    return {};
 }
 
 std::string Crs::name() const
 {
-    const char* name = m_system->GetName();
+    const char* name = proj_get_name(m_machine->system.get());
     return name ? name : "";
 }
 
 std::optional<int> Crs::epsg() const
 {
-    const char* authority = m_system->GetAuthorityName(nullptr);
-    const char* code = m_system->GetAuthorityCode(nullptr);
+    const char* authority = proj_get_id_auth_name(m_machine->system.get(), 0);
+    const char* code = proj_get_id_code(m_machine->system.get(), 0);
     if (!authority || !code || std::string_view(authority) != "EPSG")
         return std::nullopt;
     return std::atoi(code);
@@ -102,19 +138,18 @@ std::optional<int> Crs::epsg() const
 
 bool Crs::isProjected() const
 {
-    return m_system->IsProjected() != 0;
+    return m_machine->projected;
 }
 
 double Crs::metresPerUnit() const
 {
     if (!isProjected())
         return 0;
-    const double metres = m_system->GetLinearUnits(nullptr);
     // Definitions print 15 digits at most; the exact ratio is known.
     for (const double exact : {1.0, kMetrePerFoot, kMetrePerSurveyFoot})
-        if (std::abs(metres - exact) < 1e-12)
+        if (std::abs(m_machine->metres - exact) < 1e-12)
             return exact;
-    return metres;
+    return m_machine->metres;
 }
 
 std::string Crs::unitName() const
@@ -122,52 +157,44 @@ std::string Crs::unitName() const
     if (!isProjected())
         return "degree";
     const double metres = metresPerUnit();
-    if (metres == 1.0)
-        return "metre";
-    if (metres == kMetrePerFoot)
-        return "foot";
-    if (metres == kMetrePerSurveyFoot)
-        return "US survey foot";
-    const char* name = nullptr;
-    m_system->GetLinearUnits(&name);
-    return name ? name : "";
+    return metres == 1.0 ? "metre" : metres == kMetrePerFoot ? "foot" : metres == kMetrePerSurveyFoot ? "US survey foot" : m_machine->unit;
 }
 
 std::string Crs::wkt2() const
 {
-    const char* const options[] = {"FORMAT=WKT2_2019", "MULTILINE=NO", nullptr};
-    char* text = nullptr;
-    const Quiet quiet;
-    std::string wkt;
-    if (m_system->exportToWkt(&text, options) == OGRERR_NONE && text)
-        wkt = text;
-    CPLFree(text);
-    return wkt;
+    return wktOf(m_machine->context.get(), m_machine->system.get(), PJ_WKT2_2019);
+}
+
+std::string Crs::wkt1() const
+{
+    return wktOf(m_machine->context.get(), m_machine->system.get(), PJ_WKT1_GDAL);
+}
+
+bool Crs::isSameAs(const Crs& other) const
+{
+    return proj_is_equivalent_to_with_ctx(m_machine->context.get(), m_machine->system.get(), other.m_machine->system.get(),
+                                          PJ_COMP_EQUIVALENT_EXCEPT_AXIS_ORDER_GEOGCRS) != 0;
 }
 
 Result<LatLon> Crs::toGeographic(GridPoint point) const
 {
     if (!std::isfinite(point.north) || !std::isfinite(point.east))
         return refused("The grid coordinates of a point must be numbers.");
-    const Quiet quiet;
-    double x = point.east;
-    double y = point.north;
-    if (!m_toGeographic->Transform(1, &x, &y) || !std::isfinite(x) || !std::isfinite(y))
+    const auto position = movedPlace(m_machine->way.get(), PJ_FWD, point.east, point.north);
+    if (!position)
         return refused("The point north " + shownNumber(point.north) + ", east " + shownNumber(point.east) + " must lie within the reach of " + name() + ".");
-    return LatLon{y, x};
+    return LatLon{position->y, position->x};
 }
 
 Result<GridPoint> Crs::fromGeographic(LatLon position) const
 {
     if (const auto ok = checkPosition(position); !ok)
         return tl::unexpected(ok.error());
-    const Quiet quiet;
-    double x = position.longitudeDeg;
-    double y = position.latitudeDeg;
-    if (!m_fromGeographic->Transform(1, &x, &y) || !std::isfinite(x) || !std::isfinite(y))
+    const auto grid = movedPlace(m_machine->way.get(), PJ_INV, position.longitudeDeg, position.latitudeDeg);
+    if (!grid)
         return refused("The position " + shownNumber(position.latitudeDeg) + ", " + shownNumber(position.longitudeDeg) + " must lie within the reach of "
                        + name() + ".");
-    return GridPoint{y, x};
+    return GridPoint{grid->y, grid->x};
 }
 
 Result<GridFactors> Crs::factorsAt(LatLon position) const

@@ -7,9 +7,6 @@
 #include <string>
 #include <string_view>
 
-class OGRSpatialReference;
-class OGRCoordinateTransformation;
-
 namespace groundcount::gis {
 
 /// A geographic position, degrees; north and east positive.
@@ -43,6 +40,10 @@ public:
     /// @error Refused: text that cannot be read, or another kind of system.
     static Result<Crs> fromWkt(std::string_view text);
 
+    /// Whether the coordinate system database answers, for a start that says at once what is broken.
+    /// @error Unavailable: proj.db is missing or too old.
+    static Result<void> selfTest();
+
     Crs(const Crs& other);
     Crs(Crs&&) noexcept;
     Crs& operator=(Crs other) noexcept;
@@ -70,15 +71,16 @@ public:
     /// @source [NGS-NCATLIB]
     Result<GridFactors> factorsAt(LatLon position) const;
 
-    /// For readers and writers of layers inside core/gis.
-    const OGRSpatialReference& spatialReference() const { return *m_system; }
+    /// WKT 1 in one line; "" where WKT 1 cannot say it.
+    std::string wkt1() const;
+    /// Whether both define the same system; names and the order of degrees do not count.
+    bool isSameAs(const Crs& other) const;
 
 private:
-    explicit Crs(std::shared_ptr<const OGRSpatialReference> system);
-    static Result<Crs> checked(std::shared_ptr<OGRSpatialReference> system, const std::string& what);
-    std::shared_ptr<const OGRSpatialReference> m_system;
-    std::unique_ptr<OGRCoordinateTransformation> m_toGeographic;
-    std::unique_ptr<OGRCoordinateTransformation> m_fromGeographic;
+    struct Machine;
+    explicit Crs(std::unique_ptr<Machine> machine);
+    static Result<Crs> checked(std::unique_ptr<Machine> machine, const std::string& what);
+    std::unique_ptr<Machine> m_machine;
 };
 
 }  // namespace groundcount::gis

@@ -1,9 +1,9 @@
 #include "gis/crs_search.h"
 
+#include "gis/proj_object.h"
+
 #include <algorithm>
 #include <cctype>
-#include <memory>
-#include <proj.h>
 #include <sstream>
 
 namespace groundcount::gis {
@@ -25,8 +25,7 @@ Result<std::vector<FoundCrs>> findCrs(const std::string& words, std::size_t most
         wanted.push_back(word.starts_with("epsg:") ? word.substr(5) : word);
     if (wanted.empty())
         return refused("Words of a coordinate system are needed: its code, its name or the place it is meant for.");
-    const std::unique_ptr<PJ_CONTEXT, PJ_CONTEXT* (*)(PJ_CONTEXT*)> context(proj_context_create(), proj_context_destroy);
-    proj_log_level(context.get(), PJ_LOG_NONE);
+    const ProjContext context = newProjContext();
     PROJ_CRS_LIST_PARAMETERS* parameters = proj_get_crs_list_parameters_create();
     const PJ_TYPE projected = PJ_TYPE_PROJECTED_CRS;
     parameters->types = &projected;

@@ -2,9 +2,6 @@
 
 #include "method/sentence.h"
 
-#include <cpl_conv.h>
-#include <ogr_spatialref.h>
-
 namespace groundcount::gis {
 namespace {
 
@@ -69,24 +66,12 @@ std::string filledIn(std::string sql, const std::string& table)
     return sql;
 }
 
-std::string wkt1(const Crs& crs)
-{
-    const char* const options[] = {"FORMAT=WKT1_GDAL", "MULTILINE=NO", nullptr};
-    char* text = nullptr;
-    std::string wkt = "undefined";  // what the standard asks for where WKT 1 cannot say it
-    CPLPushErrorHandler(CPLQuietErrorHandler);
-    if (crs.spatialReference().exportToWkt(&text, options) == OGRERR_NONE && text && *text)
-        wkt = text;
-    CPLPopErrorHandler();
-    CPLFree(text);
-    return wkt;
-}
-
 Result<void> addSystem(GeoPackageStore& store, const Crs& crs)
 {
     const int id = srsIdOf(crs);
+    const std::string wkt1 = crs.wkt1();
     return store.exec("INSERT OR IGNORE INTO gpkg_spatial_ref_sys VALUES (" + sqlText(crs.name()) + ", " + std::to_string(id) + ", "
-                      + (crs.epsg() ? "'EPSG', " : "'NONE', ") + std::to_string(id) + ", " + sqlText(wkt1(crs)) + ", NULL, " + sqlText(crs.wkt2()) + ")");
+                      + (crs.epsg() ? "'EPSG', " : "'NONE', ") + std::to_string(id) + ", " + sqlText(wkt1.empty() ? "undefined" : wkt1) + ", NULL, " + sqlText(crs.wkt2()) + ")");
 }
 
 const char* geometryType(ShapeKind kind)

@@ -2,7 +2,6 @@
 
 #include "book/provenance.h"
 #include "book/read_view.h"
-#include "gis/gdal_setup.h"
 #include "gis/geopackage_extras.h"
 #include "gis/geopackage_writer.h"
 #include "gis/job_crs.h"
@@ -190,8 +189,6 @@ Result<HandedOver> handOver(const book::Store& store, const HandOverAsk& ask)
         return refused("The name of a GeoPackage must end in .gpkg; it is \"" + ask.path + "\".");
     if (ask.format == HandOverFormat::Shapefile && isFile(ask))
         return refused("A Shapefile is several files: name a folder to be made for them; it is \"" + ask.path + "\".");
-    if (const auto ready = setUpGdal(); !ready)
-        return tl::unexpected(ready.error());
     const auto moment = book::ReadView::begin(store);
     if (!moment)
         return tl::unexpected(moment.error());

@@ -29,4 +29,15 @@ Result<void> checkLayers(const std::string& path, const std::vector<LayerCount>&
 /// @source OGC 12-128r17 requirements 2, 6 and 77
 Result<void> checkGeoPackage(const std::string& path, const std::vector<LayerCount>& expected, const KeepReading& keepOn = {});
 
+/// The sentences of both: what did not read back, and that it was stopped.
+inline tl::unexpected<Error> notReadBack(const std::string& what)
+{
+    return unavailable("The written file did not read back: " + what);
+}
+
+inline tl::unexpected<Error> stoppedWhileReading()
+{
+    return refused("The export was stopped while the written file was read again.");
+}
+
 }  // namespace groundcount::gis

@@ -1,25 +1,13 @@
 #include "gis/geodesy.h"
+#include "gis/proj_object.h"
 #include "method/sentence.h"
 
 #include <array>
 #include <cmath>
 #include <cstdio>
-#include <proj.h>
 
 namespace groundcount::gis {
 namespace {
-
-using Context = std::unique_ptr<PJ_CONTEXT, PJ_CONTEXT* (*)(PJ_CONTEXT*)>;
-using Object = std::unique_ptr<PJ, PJ* (*)(PJ*)>;
-
-Context newContext()
-{
-    Context context(proj_context_create(), proj_context_destroy);
-    // Grids are never fetched: a result must not depend on a network.
-    proj_context_set_enable_network(context.get(), 0);
-    proj_log_level(context.get(), PJ_LOG_NONE);
-    return context;
-}
 
 std::string term(const char* key, double value)
 {
@@ -57,8 +45,8 @@ std::string place(LatLon position)
 }  // namespace
 
 struct Projection::Machine {
-    Context context;
-    Object operation;
+    ProjContext context;
+    ProjObject operation;
 };
 
 Projection::Projection(std::unique_ptr<Machine> machine) : m_machine(std::move(machine)) {}
@@ -80,8 +68,8 @@ Result<Projection> Projection::make(const ProjectionParameters& parameters)
 
 Result<Projection> Projection::fromDefinition(const std::string& definition)
 {
-    Context context = newContext();
-    Object operation(proj_create(context.get(), definition.c_str()), proj_destroy);
+    ProjContext context = newProjContext();
+    ProjObject operation = owned(proj_create(context.get(), definition.c_str()));
     if (!operation)
         return refused("The projection must be one that PROJ knows; it is \"" + definition.substr(0, 120) + "\".");
     return Projection(std::make_unique<Machine>(Machine{std::move(context), std::move(operation)}));
@@ -122,7 +110,7 @@ Result<GridFactors> Projection::factorsAt(LatLon position) const
 
 Result<Ellipsoid> ellipsoidNamed(std::string_view name)
 {
-    const Context context = newContext();
+    const ProjContext context = newProjContext();
     const PJ_TYPE kind = PJ_TYPE_ELLIPSOID;
     const std::string whole(name);
     // "Everest 1830 (1967)" stands for "Everest 1830 (1967 Definition)": exact first, then the beginning of a name.
@@ -131,7 +119,7 @@ Result<Ellipsoid> ellipsoidNamed(std::string_view name)
             proj_create_from_name(context.get(), "EPSG", whole.c_str(), &kind, 1, approximate, 1, nullptr), proj_list_destroy);
         if (!found || proj_list_get_count(found.get()) == 0 || whole.empty())
             continue;
-        const Object ellipsoid(proj_list_get(context.get(), found.get(), 0), proj_destroy);
+        const ProjObject ellipsoid = owned(proj_list_get(context.get(), found.get(), 0));
         Ellipsoid result;
         if (ellipsoid && proj_ellipsoid_get_parameters(context.get(), ellipsoid.get(), &result.semiMajorM, nullptr, nullptr, &result.inverseFlattening))
             return result;

@@ -1,6 +1,6 @@
 #include "gis/site_bodies.h"
 
-#include "gis/gdal_setup.h"
+#include "gis/crs_change.h"
 #include "gis/job_crs.h"
 #include "gis/plane_shapes.h"
 #include "method/quantity.h"
@@ -10,7 +10,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <ogr_spatialref.h>
 
 namespace groundcount::gis {
 namespace {
@@ -60,7 +59,7 @@ Result<Crs> systemOf(const SiteFile& file, const SiteAnswers& answers)
     const auto answered = Crs::fromEpsg(*answers.epsg);
     if (!answered)
         return answered;
-    if (!own->spatialReference().IsSame(&answered->spatialReference()))
+    if (!own->isSameAs(*answered))
         return refused("The file says that it lies in " + own->name() + "; the answer says " + answered->name() + ".");
     return own;
 }
@@ -69,8 +68,6 @@ Result<Crs> systemOf(const SiteFile& file, const SiteAnswers& answers)
 
 Result<std::vector<SiteFeature>> placedInJob(const SiteFile& file, const book::JobRow& job, const SiteAnswers& answers)
 {
-    if (const auto ready = setUpGdal(); !ready)
-        return tl::unexpected(ready.error());
     const auto target = jobCrs(job);
     const auto source = systemOf(file, answers);
     if (!target || !source)
@@ -88,11 +85,13 @@ Result<std::vector<SiteFeature>> placedInJob(const SiteFile& file, const book::J
         if (!file.crsWkt.empty() && std::abs(scale - 1) > 1e-7)
             return refused("The file's own system " + source->name() + " counts in the " + source->unitName() + "; the answer says " + answers.unit + ".");
     }
-    const bool same = source->spatialReference().IsSame(&target->spatialReference());
-    const std::unique_ptr<OGRCoordinateTransformation> shift(
-        same ? nullptr : OGRCreateCoordinateTransformation(&source->spatialReference(), &target->spatialReference()));
-    if (!same && !shift)
-        return refused("No way is known from " + source->name() + " to the job's " + target->name() + ".");
+    std::optional<CrsChange> change;
+    if (!source->isSameAs(*target)) {
+        auto way = CrsChange::between(*source, *target);
+        if (!way)
+            return tl::unexpected(way.error());
+        change = std::move(*way);
+    }
     std::vector<SiteFeature> placed;
     for (const SiteFeature& feature : file.features) {
         if (!answers.layer.empty() && feature.layer != answers.layer)
@@ -100,11 +99,11 @@ Result<std::vector<SiteFeature>> placedInJob(const SiteFile& file, const book::J
         placed.push_back(feature);
         for (auto& ring : placed.back().rings)
             for (PlanPoint& p : ring) {
-                double x = p.eastFt * scale, y = p.northFt * scale;
-                if (shift && (!shift->Transform(1, &x, &y) || !std::isfinite(x) || !std::isfinite(y)))
+                const GridPoint scaled{p.northFt * scale, p.eastFt * scale};
+                const auto there = change ? (*change)(scaled) : scaled;
+                if (!there)
                     return refused("The place " + shownNumber(p.northFt) + ", " + shownNumber(p.eastFt) + " of the file cannot be laid into " + target->name() + ".");
-                p.eastFt = x;
-                p.northFt = y;
+                p = {there->north, there->east};
             }
     }
     if (placed.empty())

@@ -1,6 +1,5 @@
 #include "gis/test_layer.h"
 
-#include "gis/gdal_setup.h"
 #include "gis/geopackage_writer.h"
 #include "gis/job_crs.h"
 #include "gis/layer_check.h"
@@ -23,8 +22,6 @@ struct Ready {
 
 Result<Ready> prepare(const std::string& path, const book::JobRow& job, std::span<const TestRow> tests, const ExportOptions& options)
 {
-    if (const auto set = setUpGdal(); !set)
-        return tl::unexpected(set.error());
     auto crs = jobCrs(job);
     if (!crs)
         return tl::unexpected(crs.error());

@@ -2,7 +2,6 @@
 
 #include "book/provenance.h"
 #include "book/read_view.h"
-#include "gis/gdal_setup.h"
 #include "gis/job_crs.h"
 #include "gis/layer_source.h"
 #include "share/connection.h"
@@ -93,8 +92,6 @@ Result<Ready> prepare(const book::Store& store, const PublishAsk& ask)
 {
     if (!store.damage().empty())
         return refused("A damaged book is not published: " + store.damage());
-    if (const auto set = gis::setUpGdal(); !set)
-        return tl::unexpected(set.error());
     const auto source = gis::layerSource(store);
     const auto id = store.bookId();
     const auto provenance = book::provenanceOf(store);

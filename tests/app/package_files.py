@@ -1,5 +1,5 @@
 """package_files.py BUILD_FOLDER GROUNDBOOK: what an installation brings, read by the tools of the desktop: menu entry, AppStream metadata, file type,
-icon, manual page with every verb. 77 = a tool is missing, its package is named."""
+icon, manual page with every verb, and the library that the app loads late. 77 = a tool is missing, its package is named."""
 import gzip
 import re
 import shutil
@@ -32,6 +32,10 @@ with tempfile.TemporaryDirectory() as root:
     usr = Path(root) / "usr"
     for program in ("groundcount", "groundbook"):
         need((usr / "bin" / program).is_file(), f"bin/{program} is not installed")
+    wall = Path(root) / "wall.geojson"
+    wall.write_text('{"type":"Feature","properties":{"name":"North wall"},"geometry":{"type":"Point","coordinates":[-92.3,38.4]}}')
+    code, text = said(str(usr / "bin/groundcount"), "read-site", str(wall))
+    need(code == 0 and "North wall" in text, "the installed program does not find its library of file formats: " + text)
     code, text = said("desktop-file-validate", str(usr / "share/applications/groundcount.desktop"))
     need(code == 0 and not text, "desktop entry: " + text)
     code, text = said("appstreamcli", "validate", "--no-net", "--no-color", str(usr / "share/metainfo/groundcount.metainfo.xml"))

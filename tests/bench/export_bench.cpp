@@ -4,7 +4,6 @@
 #include "book/seal.h"
 #include "book/store.h"
 #include "gis/crs.h"
-#include "gis/gdal_setup.h"
 #include "gis/geopackage_writer.h"
 #include "gis/hand_over.h"
 #include "gis/layer_tests.h"
@@ -195,7 +194,6 @@ int main(int argc, char** argv)
     const std::string folder = std::string(argc > 1 ? argv[1] : ".") + "/export-bench";
     std::filesystem::remove_all(folder);
     std::filesystem::create_directories(folder);
-    must(gis::setUpGdal());
     layerAlone(folder, argc > 2 ? std::atoi(argv[2]) : 1'000'000);
     wholeBook(folder, argc > 3 ? std::atoi(argv[3]) : 20'000);
     std::filesystem::remove_all(folder);

@@ -1,6 +1,6 @@
 #include "fuzz/hold.h"
 #include "gis/dataset.h"
-#include "gis/gdal_setup.h"
+#include "gis/gdal/gdal_setup.h"
 #include "gis/site_file.h"
 
 #include <algorithm>

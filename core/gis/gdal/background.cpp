@@ -1,64 +1,51 @@
-#include "gis/background.h"
-
-#include "gis/dataset.h"
-#include "gis/gdal_complaints.h"
-#include "gis/gdal_setup.h"
+#include "gis/gdal/dataset.h"
+#include "gis/gdal/gdal_complaints.h"
+#include "gis/gdal/formats.h"
+#include "gis/gdal/gdal_setup.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <filesystem>
 #include <gdal_priv.h>
 
-namespace groundcount::gis {
+namespace groundcount::gis::gdal {
 namespace {
 
 constexpr int kMostPart = 8192;  // pixels a side read at once: twice what the largest screen shows
 
-}  // namespace
+class Pixels : public BackgroundPixels {
+public:
+    /// @error Refused: not a file that makeBackground writes
+    static Result<std::unique_ptr<BackgroundPixels>> open(const std::string& path);
+    Result<BackgroundPart> part(double west, double south, double east, double north, double unitsPerPixel) const override;
 
-struct Background::Inner {
-    Dataset dataset;
-    std::array<double, 6> place{};
-    int width = 0, height = 0;
+private:
+    Dataset m_dataset;
+    std::array<double, 6> m_place{};
+    int m_width = 0, m_height = 0;
 };
 
-Background::Background(std::unique_ptr<Inner> inner) : m_inner(std::move(inner)) {}
-Background::Background(Background&&) noexcept = default;
-Background& Background::operator=(Background&&) noexcept = default;
-Background::~Background() = default;
-
-Result<Background> Background::open(const std::string& path)
+Result<std::unique_ptr<BackgroundPixels>> Pixels::open(const std::string& path)
 {
-    if (const auto ready = setUpGdal(); !ready)
-        return tl::unexpected(ready.error());
-    std::error_code none;
-    if (!std::filesystem::is_regular_file(path, none))
-        return refused("There is no background at \"" + path + "\".");
     const GdalComplaints complaints;
     const char* const drivers[] = {"GTiff", nullptr};
     const char* const siblings[] = {nullptr};
-    auto inner = std::make_unique<Inner>();
-    inner->dataset.reset(GDALDataset::Open(path.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, siblings));
-    auto* dataset = inner->dataset.get();
-    bool fits = dataset && dataset->GetRasterCount() >= 1 && dataset->GetRasterCount() <= 4 && dataset->GetGeoTransform(inner->place.data()) == CE_None;
+    auto pixels = std::make_unique<Pixels>();
+    auto& place = pixels->m_place;
+    pixels->m_dataset.reset(GDALDataset::Open(path.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY, drivers, nullptr, siblings));
+    auto* dataset = pixels->m_dataset.get();
+    bool fits = dataset && dataset->GetRasterCount() >= 1 && dataset->GetRasterCount() <= 4 && dataset->GetGeoTransform(place.data()) == CE_None;
     for (int i = 1; fits && i <= dataset->GetRasterCount(); ++i)
         fits = dataset->GetRasterBand(i)->GetRasterDataType() == GDT_Byte;
     // North up, square to the grid, as makeBackground writes it.
-    fits = fits && inner->place[2] == 0 && inner->place[4] == 0 && inner->place[1] > 0 && inner->place[5] < 0;
+    fits = fits && place[2] == 0 && place[4] == 0 && place[1] > 0 && place[5] < 0;
     if (!fits)
         return refused("The background \"" + path + "\" cannot be read; choose its file again.");
-    inner->width = dataset->GetRasterXSize();
-    inner->height = dataset->GetRasterYSize();
-    return Background(std::move(inner));
+    pixels->m_width = dataset->GetRasterXSize();
+    pixels->m_height = dataset->GetRasterYSize();
+    pixels->whole = {place[0], place[3] + place[5] * pixels->m_height, place[0] + place[1] * pixels->m_width, place[3]};
+    return pixels;
 }
-
-double Background::west() const { return m_inner->place[0]; }
-double Background::north() const { return m_inner->place[3]; }
-double Background::east() const { return west() + m_inner->place[1] * m_inner->width; }
-double Background::south() const { return north() + m_inner->place[5] * m_inner->height; }
-
-namespace {
 
 /// Spreads what was read over red, green, blue and alpha.
 void spread(BackgroundPart& part, const std::vector<std::uint8_t>& planes, int bands, const GDALColorTable* palette)
@@ -84,11 +71,9 @@ void spread(BackgroundPart& part, const std::vector<std::uint8_t>& planes, int b
     }
 }
 
-}  // namespace
-
-Result<BackgroundPart> Background::part(double west, double south, double east, double north, double unitsPerPixel) const
+Result<BackgroundPart> Pixels::part(double west, double south, double east, double north, double unitsPerPixel) const
 {
-    const auto& [x0, dx, rx, y0, ry, dy] = m_inner->place;
+    const auto& [x0, dx, rx, y0, ry, dy] = m_place;
     BackgroundPart part;
     if (!(unitsPerPixel > 0) || !(east > west) || !(north > south))
         return part;
@@ -98,9 +83,9 @@ Result<BackgroundPart> Background::part(double west, double south, double east, 
         step *= 2;
     const auto cell = [&](double v) { return static_cast<int>(std::clamp(v, -1e9, 1e9)); };
     const int left = std::max(0, cell(std::floor((west - x0) / dx / step)) * step);
-    const int right = std::min(m_inner->width, cell(std::ceil((east - x0) / dx / step)) * step);
+    const int right = std::min(m_width, cell(std::ceil((east - x0) / dx / step)) * step);
     const int top = std::max(0, cell(std::floor((north - y0) / dy / step)) * step);
-    const int bottom = std::min(m_inner->height, cell(std::ceil((south - y0) / dy / step)) * step);
+    const int bottom = std::min(m_height, cell(std::ceil((south - y0) / dy / step)) * step);
     if (left >= right || top >= bottom)
         return part;
     part.width = (right - left + step - 1) / step;
@@ -110,12 +95,21 @@ Result<BackgroundPart> Background::part(double west, double south, double east, 
     part.north = y0 + top * dy;
     part.south = y0 + bottom * dy;
     const GdalComplaints complaints;
-    const int bands = m_inner->dataset->GetRasterCount();
+    const int bands = m_dataset->GetRasterCount();
     std::vector<std::uint8_t> planes(static_cast<std::size_t>(part.width) * static_cast<std::size_t>(part.height) * static_cast<std::size_t>(bands));
-    if (m_inner->dataset->RasterIO(GF_Read, left, top, right - left, bottom - top, planes.data(), part.width, part.height, GDT_Byte, bands, nullptr, 0, 0, 0, nullptr) != CE_None)
+    if (m_dataset->RasterIO(GF_Read, left, top, right - left, bottom - top, planes.data(), part.width, part.height, GDT_Byte, bands, nullptr, 0, 0, 0, nullptr) != CE_None)
         return refused("The background is broken: " + complaints.firstFailure() + ".");
-    spread(part, planes, bands, m_inner->dataset->GetRasterBand(1)->GetColorTable());
+    spread(part, planes, bands, m_dataset->GetRasterBand(1)->GetColorTable());
     return part;
 }
 
-}  // namespace groundcount::gis
+}  // namespace
+
+Result<std::unique_ptr<BackgroundPixels>> openBackground(const std::string& path)
+{
+    if (const auto ready = setUpGdal(); !ready)
+        return tl::unexpected(ready.error());
+    return Pixels::open(path);
+}
+
+}  // namespace groundcount::gis::gdal

@@ -1,4 +1,4 @@
-#include "gis/gdal_setup.h"
+#include "gis/gdal/gdal_setup.h"
 
 #include <cpl_conv.h>
 #include <gdal_priv.h>

@@ -1,4 +1,4 @@
-#include "gis/gdal_complaints.h"
+#include "gis/gdal/gdal_complaints.h"
 
 #include <cpl_error.h>
 

@@ -1,8 +1,7 @@
-#include "gis/background.h"
-
-#include "gis/dataset.h"
-#include "gis/gdal_complaints.h"
-#include "gis/gdal_setup.h"
+#include "gis/gdal/dataset.h"
+#include "gis/gdal/gdal_complaints.h"
+#include "gis/gdal/formats.h"
+#include "gis/gdal/gdal_setup.h"
 #include "method/sentence.h"
 
 #include <algorithm>
@@ -14,7 +13,7 @@
 #include <gdal_utils.h>
 #include <gdalwarper.h>
 
-namespace groundcount::gis {
+namespace groundcount::gis::gdal {
 namespace {
 
 constexpr double kMostSide = 16384;      // with overviews 1.4 GB of plain pixels, some hundred MB as written
@@ -139,4 +138,4 @@ Result<BackgroundFacts> makeBackground(const std::string& path, const std::strin
     return complaints.failed() ? broken("The background was not written") : Result<BackgroundFacts>(facts);
 }
 
-}  // namespace groundcount::gis
+}  // namespace groundcount::gis::gdal
