@@ -87,7 +87,7 @@ Result<std::string> written(const SheetOptions& options)
     char* arguments[] = {name, nullptr};
     QGuiApplication application(count, arguments);
     QTranslator translator;
-    if (options.language != "en" && translator.load(QStringLiteral(":/i18n/groundcount_%1.qm").arg(QString::fromStdString(options.language))))
+    if (translator.load(QStringLiteral(":/i18n/groundcount_%1.qm").arg(QString::fromStdString(options.language))))
         QGuiApplication::installTranslator(&translator);
     if (!paper::loadPaperFonts())
         return unavailable("The fonts could not be read from the program.");

@@ -129,7 +129,7 @@ void ScreenSettings::speak()
 {
     QCoreApplication::removeTranslator(&m_translator);
     QLocale::setDefault(QLocale(m_language == 0 ? QStringLiteral("en_US") : QStringLiteral("es_US")));
-    if (m_language != 0 && m_translator.load(QStringLiteral(":/i18n/groundcount_%1.qm").arg(language())))
+    if (m_translator.load(QStringLiteral(":/i18n/groundcount_%1.qm").arg(language())))
         QCoreApplication::installTranslator(&m_translator);
 }
 

@@ -30,6 +30,21 @@ private slots:
         QCOMPARE(all.count("type=\"unfinished\""), 0);
     }
 
+    void englishTellsOneFromMany()
+    {
+        QTranslator translator;
+        QVERIFY(translator.load(QStringLiteral(":/i18n/groundcount_en.qm")));
+        QCoreApplication::installTranslator(&translator);
+        QCOMPARE(groundcount::view::LotsView::tr("%n failure(s) open", nullptr, 1), QStringLiteral("1 failure open"));
+        QCOMPARE(groundcount::view::LotsView::tr("%n failure(s) open", nullptr, 2), QStringLiteral("2 failures open"));
+        QCOMPARE(groundcount::view::LotsView::tr("all made"), QStringLiteral("all made"));
+        QCoreApplication::removeTranslator(&translator);
+        QFile texts(QStringLiteral(GROUNDCOUNT_SOURCE_DIR "/qml/language/groundcount_en.ts"));
+        QVERIFY(texts.open(QIODevice::ReadOnly));
+        const QByteArray all = texts.readAll();
+        QVERIFY(all.contains("<message") && !all.contains("type=\"unfinished\""));
+    }
+
     void viewModelsSpeakSpanishToo()
     {
         QTranslator translator;
