@@ -76,5 +76,7 @@ NOT_RUN = [
                           ("macos", "apple/Info.plist.in apple/groundcount.entitlements"), ("windows", "windows/groundcount.manifest"))],
     ("docs/packages.md", r"cd build-deb && cpack -G DEB", "needs the build; the name must be the package's",
      "for one in 'PACKAGE_NAME \"groundcount\"' 'PACKAGE_VERSION \"0.1.0\"' 'FILE_NAME \"DEB-DEFAULT\"'; do grep -qi \"$one\" build-deb/CPackConfig.cmake; done"),
+    ("docs/packages.md", r"tests/package_arm64", "builds everything for arm64 in a root of its own: an hour",
+     "test -x tests/package_arm64 && bash -n tests/package_arm64 && test -s app/package/debian-arm64.cmake"),
     ("docs/packages.md", r"apt install .*", "installs a package as root; tests/package does it in a fresh root", "test -x tests/package && bash -n tests/package"),
 ]
