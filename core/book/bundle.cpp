@@ -3,6 +3,7 @@
 #include "book/bundle_text.h"
 #include "book/canonical.h"
 #include "book/hash.h"
+#include "book/parallel.h"
 #include "book/seal.h"
 
 #include <fcntl.h>
@@ -65,6 +66,16 @@ Result<std::string> checkHead(const nlohmann::json& json, const Store& into)
     return book;
 }
 
+bool isRecord(const nlohmann::json& json)
+{
+    return json.is_object() && json.size() == 1 && json.contains("record");
+}
+
+bool isClosing(const nlohmann::json& json)
+{
+    return json.is_object() && json.size() == 1 && json.contains("end");
+}
+
 /// What was read of a bundle and not yet taken.
 class Taker {
 public:
@@ -76,11 +87,11 @@ public:
     {
         if (m_ended)
             return no(place, "it stands behind the closing line");
-        if (json.is_object() && json.size() == 1 && json.contains("record"))
-            return record(json["record"], place);
+        if (isRecord(json))
+            return record(recordFromJson(json["record"]), place);
         if (json.is_object() && json.size() == 2 && json.contains("blob") && json.contains("content"))
             return blob(json, place);
-        if (json.is_object() && json.size() == 1 && json.contains("end")) {
+        if (isClosing(json)) {
             m_ended = true;
             report.whole = json["end"] == nlohmann::json{{"records", m_records}, {"blobs", m_blobs}};
             return {};
@@ -115,11 +126,9 @@ public:
 
     BundleReport report;
 
-private:
-    Result<void> record(const nlohmann::json& json, std::size_t place)
+    Result<void> record(Result<Record> read, std::size_t place)
     {
         ++m_records;
-        auto read = recordFromJson(json);
         if (!read)
             return no(place, read.error().what);
         if (read->book != m_book)
@@ -131,6 +140,7 @@ private:
         return settle();
     }
 
+private:
     Result<void> blob(const nlohmann::json& json, std::size_t place)
     {
         ++m_blobs;
@@ -292,11 +302,27 @@ Result<std::string> textOfContent(const std::string& hash, std::string_view cont
 
 Result<BundleReport> takeTexts(Store& into, std::span<const std::string> texts, const std::string& book)
 {
+    struct Read {
+        Result<nlohmann::json> json = nlohmann::json();
+        std::optional<Result<Record>> record;
+    };
+    std::vector<Read> all(texts.size());
+    inRanges(texts.size(), 32, [&](std::size_t from, std::size_t to) {
+        for (std::size_t i = from; i < to; ++i) {
+            all[i].json = readJson(texts[i]);
+            if (all[i].json && isRecord(*all[i].json))
+                all[i].record = recordFromJson((*all[i].json)["record"]);
+        }
+    });
     Taker taker(into);
     taker.only(book);
     for (std::size_t i = 0; i < texts.size(); ++i) {
-        const auto json = readJson(texts[i]);
-        if (auto taken = json ? taker.text(*json, i + 1) : taker.no(i + 1, json.error().what); !taken)
+        Read& read = all[i];
+        const auto taken = read.record              ? taker.record(std::move(*read.record), i + 1)
+                           : !read.json             ? taker.no(i + 1, read.json.error().what)
+                           : isClosing(*read.json) ? taker.no(i + 1, "a closing line ends a file, and nothing else")  // it would hide what stands behind it
+                                                    : taker.text(*read.json, i + 1);
+        if (!taken)
             return tl::unexpected(taken.error());
     }
     if (auto settled = taker.settle(); !settled)

@@ -3,6 +3,7 @@
 #include "share/address.h"
 #include "share/server_words.h"
 
+#include <cstdlib>
 #include <utility>
 
 namespace groundcount::share {
@@ -86,6 +87,11 @@ std::int64_t Answer::whole(int row, int column) const
     for (const char c : all)
         value = value << 8U | static_cast<unsigned char>(c);
     return static_cast<std::int64_t>(value);
+}
+
+std::int64_t Answer::changed() const
+{
+    return std::atoll(PQcmdTuples(m_raw.get()));
 }
 
 Result<Connection> Connection::open(const std::string& address, Patience patience)

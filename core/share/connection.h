@@ -36,12 +36,18 @@ public:
     PGresult* raw() const { return m_raw.get(); }
     std::string bytes(int row, int column) const;
     std::int64_t whole(int row, int column) const;  ///< of a bigint
+    std::int64_t changed() const;                   ///< rows that an INSERT, UPDATE or DELETE changed
 
 private:
     struct Clear {
         void operator()(PGresult* raw) const { PQclear(raw); }
     };
     std::unique_ptr<PGresult, Clear> m_raw;
+};
+
+struct Statement {
+    std::string sql;
+    std::vector<Parameter> parameters;
 };
 
 class Connection {
@@ -54,6 +60,10 @@ public:
 
     /// One statement. @error Unavailable with the server's words; Refused when the server's rules refuse it (SQLSTATE class 42 or 23).
     Result<Answer> run(const std::string& sql, const std::vector<Parameter>& parameters = {});
+
+    /// Several statements on one way to the server and back; those behind one that fails are not run.
+    /// @return the answers in their order; @error of the first that failed, as `run`
+    Result<std::vector<Answer>> runAll(const std::vector<Statement>& statements);
 
     /// Sends lines of a COPY ... FROM STDIN in text form. `lines` gives each to its sink; its error ends the copy and nothing of it stays.
     /// @error that of `lines`; as `run`
@@ -69,7 +79,10 @@ private:
     bool waitFor(bool toWrite);
     Result<void> connect(const std::string& address);
     Result<void> flush();
+    bool send(const Statement& statement);
+    Result<void> untilFree();
     Result<PGresult*> answerOf();
+    Result<std::vector<Answer>> answersOf(std::size_t count);
     Result<void> putPart(std::string& part);
     Result<void> endCopy(const char* refusal);
     Error gaveUp();
@@ -82,6 +95,11 @@ private:
 class Work {
 public:
     static Result<Work> begin(Connection& connection);
+    static Statement opening() { return {"BEGIN", {}}; }
+    /// Of a transaction that `opening` began on this connection, or is not begun because that failed.
+    static Work begun(Connection& connection) { return Work(connection); }
+    /// After a COMMIT that was sent with other statements.
+    void committed() { m_connection = nullptr; }
     Work(Work&& other) noexcept : m_connection(std::exchange(other.m_connection, nullptr)) {}
     Work(const Work&) = delete;
     Work& operator=(const Work&) = delete;

@@ -2,6 +2,7 @@
 #include "share/connect.h"
 #include "share/server_words.h"
 
+#include <optional>
 #include <poll.h>
 
 namespace groundcount::share {
@@ -54,6 +55,18 @@ Result<void> Connection::flush()
     }
 }
 
+/// Waits until an answer, or the end of one, lies here. A connection that broke is no error here either.
+Result<void> Connection::untilFree()
+{
+    while (PQisBusy(m_raw.get()) != 0) {
+        if (!waitFor(false))
+            return tl::unexpected(gaveUp());
+        if (PQconsumeInput(m_raw.get()) == 0)
+            return {};
+    }
+    return {};
+}
+
 /// The answer of the statement that was sent: the last, or the first of a COPY that begins.
 Result<PGresult*> Connection::answerOf()
 {
@@ -61,13 +74,9 @@ Result<PGresult*> Connection::answerOf()
         return tl::unexpected(flushed.error());
     PGresult* last = nullptr;
     for (;;) {
-        while (PQisBusy(m_raw.get()) != 0) {
-            if (!waitFor(false)) {
-                PQclear(last);
-                return tl::unexpected(gaveUp());
-            }
-            if (PQconsumeInput(m_raw.get()) == 0)
-                break;
+        if (const auto ready = untilFree(); !ready) {
+            PQclear(last);
+            return tl::unexpected(ready.error());
         }
         PGresult* next = PQgetResult(m_raw.get());
         if (!next)
@@ -79,23 +88,26 @@ Result<PGresult*> Connection::answerOf()
     }
 }
 
-Result<Answer> Connection::run(const std::string& sql, const std::vector<Parameter>& parameters)
+bool Connection::send(const Statement& statement)
 {
-    if (!m_raw)
-        return tl::unexpected(gaveUp());
     std::vector<Oid> types;
     std::vector<const char*> values;
     std::vector<int> lengths, formats;
-    for (const Parameter& parameter : parameters) {
+    for (const Parameter& parameter : statement.parameters) {
         types.push_back(parameter.type);
         values.push_back(parameter.bytes.data());
         lengths.push_back(static_cast<int>(parameter.bytes.size()));
         formats.push_back(1);
     }
+    return PQsendQueryParams(m_raw.get(), statement.sql.c_str(), static_cast<int>(types.size()), types.data(), values.data(), lengths.data(), formats.data(), 1) == 1;
+}
+
+Result<Answer> Connection::run(const std::string& sql, const std::vector<Parameter>& parameters)
+{
+    if (!m_raw)
+        return tl::unexpected(gaveUp());
     PQsetnonblocking(m_raw.get(), 1);
-    const bool sent = PQsendQueryParams(m_raw.get(), sql.c_str(), static_cast<int>(parameters.size()), types.data(), values.data(), lengths.data(),
-                                        formats.data(), 1) == 1;
-    const auto raw = sent ? answerOf() : Result<PGresult*>(nullptr);
+    const auto raw = send({sql, parameters}) ? answerOf() : Result<PGresult*>(nullptr);
     if (!raw)
         return tl::unexpected(raw.error());
     PQsetnonblocking(m_raw.get(), 0);
@@ -104,6 +116,52 @@ Result<Answer> Connection::run(const std::string& sql, const std::vector<Paramet
     if (status == PGRES_TUPLES_OK || status == PGRES_COMMAND_OK)
         return answer;
     return tl::unexpected(said(m_raw.get(), *raw));
+}
+
+/// Each statement's answer is followed by an end of its own, all of them by the mark of the whole.
+Result<std::vector<Answer>> Connection::answersOf(std::size_t count)
+{
+    std::vector<Answer> answers;
+    std::optional<Error> first;
+    for (bool whole = false; !whole;) {
+        if (const auto ready = untilFree(); !ready)
+            return tl::unexpected(ready.error());
+        PGresult* const raw = PQgetResult(m_raw.get());
+        if (!raw && PQstatus(m_raw.get()) == CONNECTION_BAD)
+            return tl::unexpected(first ? *first : said(m_raw.get(), nullptr));
+        if (!raw)
+            continue;
+        Answer answer(raw);
+        whole = answer.status() == PGRES_PIPELINE_SYNC;
+        if (answer.status() == PGRES_TUPLES_OK || answer.status() == PGRES_COMMAND_OK)
+            answers.push_back(std::move(answer));
+        else if (!whole && !first)
+            first = said(m_raw.get(), raw);
+    }
+    if (first || answers.size() != count)
+        return tl::unexpected(first ? *first : said(m_raw.get(), nullptr));
+    return answers;
+}
+
+Result<std::vector<Answer>> Connection::runAll(const std::vector<Statement>& statements)
+{
+    if (!m_raw)
+        return tl::unexpected(gaveUp());
+    PQsetnonblocking(m_raw.get(), 1);
+    bool sent = PQenterPipelineMode(m_raw.get()) == 1;
+    for (const Statement& statement : statements)
+        sent = sent && send(statement);
+    sent = sent && PQpipelineSync(m_raw.get()) == 1;
+    if (!sent)
+        return tl::unexpected(said(m_raw.get(), nullptr));
+    if (const auto flushed = flush(); !flushed)
+        return tl::unexpected(flushed.error());
+    auto answers = answersOf(statements.size());
+    if (m_raw) {
+        PQexitPipelineMode(m_raw.get());
+        PQsetnonblocking(m_raw.get(), 0);
+    }
+    return answers;
 }
 
 /// Part of a COPY's lines. libpq would keep any number of them in memory while the server is slow: so each part is sent before the next.

@@ -18,7 +18,7 @@ struct Pushed {
     bool stopped = false;   ///< keepOn or patience said no
 };
 
-/// Sends every record and content of the book that the server lacks, in transactions of at most 500 texts or 8 MiB.
+/// Sends every record and content of the book that the server lacks, in transactions of at most 250 texts or 8 MiB.
 /// @param address libpq's connection string or URI; one beyond this machine needs sslmode=verify-full
 /// @param keepOn asked after each transaction; @param patience when it ends, the exchange stops where it is
 /// @error Refused when this login is not admitted to the job, or the book is of format 1 or empty; Unavailable when the

@@ -9,7 +9,7 @@
 /// What a push and a pull share. Private to core/share.
 namespace groundcount::share {
 
-inline constexpr std::size_t kTexts = 500;            // a transaction of some tenths of a second holds the job's counter no longer
+inline constexpr std::size_t kTexts = 250;            // some hundredths of a second: so long is the job's counter held, and nothing told to a waiting person
 inline constexpr std::size_t kBytes = 8U << 20U;
 
 /// A job on a server: `begun` tells one server from another that was set up again in its place.

@@ -1,4 +1,5 @@
 #include "book/carrier_mark.h"
+#include "book/later_flush.h"
 #include "share/exchange_job.h"
 
 #include <limits>
@@ -9,6 +10,12 @@ namespace {
 
 constexpr const char* kPulled = "pulled";  // marks: the server's number up to which it was read,
 constexpr const char* kSeen = "seen";      // and how many texts that were
+
+/// The next texts, at most so many ($3, less one) and so long. A range of numbers and not a LIMIT: on a table that is not yet analysed the planner would sort
+/// all that is left for each. The range begins at the least number, since a member may have left holes of any size, and ends at the greatest there is.
+constexpr const char* kNext = "SELECT seq, text FROM (SELECT seq, text, sum(octet_length(text)) OVER (ORDER BY seq) - octet_length(text) AS before"
+                              " FROM groundcount.sealed WHERE project_id = $1 AND seq > $2 AND seq <= $3 + (SELECT least(min(seq), 9223372036854775807 - $3)"
+                              " FROM groundcount.sealed WHERE project_id = $1 AND seq > $2)) AS sized WHERE before < $4 ORDER BY seq";
 
 /// Where a pull goes on. It begins below every number, since a member may have put a text under any.
 Result<std::int64_t> pulledMark(const book::Store& store, const Job& job)
@@ -26,11 +33,7 @@ Result<void> pullOn(book::Store& store, Job& job, book::BundleReport& report, co
     for (;;) {
         if (!cursor || !seen)
             return tl::unexpected(cursor ? seen.error() : cursor.error());
-        auto rows = job.server.run(
-            "SELECT seq, text FROM (SELECT seq, text, sum(octet_length(text)) OVER (ORDER BY seq) - octet_length(text) AS before FROM"
-            " (SELECT seq, text FROM groundcount.sealed WHERE project_id = $1 AND seq > $2 ORDER BY seq LIMIT $3) AS part) AS sized"
-            " WHERE before < $4 ORDER BY seq",
-            {uuidOf(job.id), wholeOf(*cursor), wholeOf(std::int64_t{kTexts}), wholeOf(std::int64_t{kBytes})});
+        auto rows = job.server.run(kNext, {uuidOf(job.id), wholeOf(*cursor), wholeOf(std::int64_t{kTexts} - 1), wholeOf(std::int64_t{kBytes})});
         if (!rows)
             return tl::unexpected(rows.error());
         if (rows->rows() == 0)
@@ -48,9 +51,9 @@ Result<void> pullOn(book::Store& store, Job& job, book::BundleReport& report, co
         report.refused.insert(report.refused.end(), part->refused.begin(), part->refused.end());
         *cursor = rows->whole(rows->rows() - 1, 0);
         *seen += rows->rows();
-        for (const auto& [name, value] : {std::pair(kPulled, *cursor), std::pair(kSeen, *seen)})
-            if (auto noted = book::setCarrierMark(store, job.begun, name, std::to_string(value)); !noted)
-                return noted;
+        const std::pair<std::string, std::string> marks[] = {{kPulled, std::to_string(*cursor)}, {kSeen, std::to_string(*seen)}};
+        if (auto noted = book::setCarrierMarks(store, job.begun, marks); !noted)
+            return noted;
         if (!keepOn(static_cast<std::size_t>(*seen))) {
             report.stopped = true;
             return {};
@@ -76,9 +79,9 @@ Result<void> pullMissed(book::Store& store, Job& job, book::BundleReport& report
         return tl::unexpected(missed.error());
     if (!*missed)
         return {};
-    for (const char* const name : {kPulled, kSeen})
-        if (auto noted = book::setCarrierMark(store, job.begun, name, ""); !noted)
-            return noted;
+    const std::pair<std::string, std::string> none[] = {{kPulled, ""}, {kSeen, ""}};
+    if (auto noted = book::setCarrierMarks(store, job.begun, none); !noted)
+        return noted;
     report.refused.clear();  // the second reading lists them again
     return pullOn(store, job, report, keepOn);
 }
@@ -97,6 +100,10 @@ Result<book::BundleReport> pull(book::Store& store, const std::string& address, 
         return refused("This book is the job " + *own + "; a copy of the job " + join.substr(0, 36) + " needs a new book.");
     Impatience impatience(patience);
     book::BundleReport report;
+    // the server holds what comes; what a power cut takes, it takes with the mark behind it, and the next pull reads it again
+    auto flush = book::LaterFlush::begin(store);
+    if (!flush)
+        return tl::unexpected(flush.error());
     const auto done = [&]() -> Result<void> {
         auto job = jobOn(address, *last > 0 ? *own : join, impatience.asked());
         if (!job)
@@ -106,6 +113,9 @@ Result<book::BundleReport> pull(book::Store& store, const std::string& address, 
         return pullMissed(store, *job, report, keepOn);
     }();
     report.stopped |= impatience.ended();
+    if (report.taken + report.known + report.blobs > 0)
+        if (auto flushed = flush->end(); !flushed)
+            return tl::unexpected(flushed.error());
     if (!done && !impatience.ended())
         return tl::unexpected(done.error());
     report.whole = !report.stopped;

@@ -1,8 +1,12 @@
 #include "book/carrier_mark.h"
 #include "book/hash.h"
+#include "book/later_flush.h"
 #include "share/exchange_job.h"
 
 #include <algorithm>
+#include <future>
+#include <set>
+#include <utility>
 
 namespace groundcount::share {
 
@@ -10,100 +14,125 @@ namespace {
 
 constexpr const char* kPushed = "pushed";  // mark: this book's row up to which it was sent
 
+/// Texts that are sent together.
+struct Batch {
+    std::vector<std::string> texts, hashes;
+    std::size_t bytes = 0;
+    std::int64_t lastRow = 0;
+
+    void add(std::string text)
+    {
+        bytes += text.size();
+        hashes.push_back(book::sha256Bytes(text));
+        texts.push_back(std::move(text));
+    }
+    bool isFull() const { return texts.size() >= kTexts || bytes >= kBytes; }
+};
+
 class Pusher {
 public:
     explicit Pusher(Job& job) : m_job(job) {}
 
-    void add(std::string text)
+    /// Adds the texts that are not there. Those that are there are asked for first, unless there were none before: then the server says it.
+    Result<void> send(Batch batch, Pushed& report)
     {
-        m_bytes += text.size();
-        m_texts.push_back(std::move(text));
-    }
-    bool isFull() const { return m_texts.size() >= kTexts || m_bytes >= kBytes; }
-
-    /// Asks which of the texts are missing there, and adds those under the job's counter.
-    Result<void> send(Pushed& report)
-    {
-        if (m_texts.empty())
-            return {};
-        std::vector<std::string> hashes;
-        for (const std::string& text : m_texts)
-            hashes.push_back(book::sha256Bytes(text));
-        auto absent = m_job.server.run("SELECT u.place FROM unnest($2::bytea[]) WITH ORDINALITY AS u(hash, place) WHERE NOT EXISTS"
-                                       " (SELECT 1 FROM groundcount.sealed s WHERE s.project_id = $1 AND s.text_hash = u.hash) ORDER BY u.place",
-                                       {uuidOf(m_job.id), bytesListOf(hashes)});
-        if (!absent)
-            return tl::unexpected(absent.error());
-        std::vector<std::string> missing;
-        missing.reserve(static_cast<std::size_t>(absent->rows()));
-        for (int row = 0; row < absent->rows(); ++row)
-            missing.push_back(std::move(m_texts.at(static_cast<std::size_t>(absent->whole(row, 0) - 1))));
-        if (!missing.empty())
-            if (auto put = insert(missing); !put)
-                return put;
-        report.sent += missing.size();
-        report.known += m_texts.size() - missing.size();
-        m_texts.clear();
-        m_bytes = 0;
+        const std::size_t all = batch.texts.size();
+        if (m_asks && all > 0)
+            if (auto left = leaveOut(batch); !left)
+                return left;
+        const auto put = batch.texts.empty() ? Result<std::size_t>(0) : insert(batch.texts);
+        if (!put)
+            return tl::unexpected(put.error());
+        report.sent += *put;
+        report.known += all - *put;
+        m_asks = *put < all;
         return {};
     }
 
 private:
-    Result<void> insert(const std::vector<std::string>& texts)
+    Result<void> leaveOut(Batch& batch)
     {
-        auto work = Work::begin(m_job.server);
-        if (!work)
-            return tl::unexpected(work.error());
-        // the row lock makes numbers visible in their order; the greatest number is asked for as well, so that a counter set back harms nobody
-        auto counter = m_job.server.run("SELECT last_seq FROM groundcount.project WHERE project_id = $1 FOR UPDATE", {uuidOf(m_job.id)});
-        if (!counter)
-            return tl::unexpected(counter.error());
-        if (counter->rows() == 0)
-            return refused("The server no longer admits this login to the job " + m_job.id + ".");
-        auto greatest = m_job.server.run("SELECT coalesce(max(seq), 0) FROM groundcount.sealed WHERE project_id = $1", {uuidOf(m_job.id)});
-        if (!greatest)
-            return tl::unexpected(greatest.error());
-        const std::int64_t last = std::max(counter->whole(0, 0), greatest->whole(0, 0));
-        auto put = m_job.server.run("INSERT INTO groundcount.sealed(project_id, text_hash, seq, text)"
-                                    " SELECT $1, sha256(u.text), $2 + u.place, u.text FROM unnest($3::bytea[]) WITH ORDINALITY AS u(text, place)"
-                                    " ON CONFLICT (project_id, text_hash) DO NOTHING",
-                                    {uuidOf(m_job.id), wholeOf(last), bytesListOf(texts)});
-        if (!put)
-            return tl::unexpected(put.error());
-        auto moved = m_job.server.run("UPDATE groundcount.project SET last_seq = $2 WHERE project_id = $1",
-                                      {uuidOf(m_job.id), wholeOf(last + static_cast<std::int64_t>(texts.size()))});
-        if (!moved)
-            return tl::unexpected(moved.error());
-        return work->commit();
+        auto there = m_job.server.run("SELECT text_hash FROM groundcount.sealed WHERE project_id = $1 AND text_hash = ANY($2)",
+                                      {uuidOf(m_job.id), bytesListOf(batch.hashes)});
+        if (!there)
+            return tl::unexpected(there.error());
+        std::set<std::string> known;
+        for (int row = 0; row < there->rows(); ++row)
+            known.insert(there->bytes(row, 0));
+        std::vector<std::string> missing;
+        for (std::size_t i = 0; i < batch.texts.size(); ++i)
+            if (!known.contains(batch.hashes[i]))
+                missing.push_back(std::move(batch.texts[i]));
+        batch.texts = std::move(missing);
+        return {};
     }
 
+    /// @return how many are there that were not
+    Result<std::size_t> insert(const std::vector<std::string>& texts)
+    {
+        const Parameter job = uuidOf(m_job.id);
+        auto work = Work::begun(m_job.server);
+        // the row lock makes numbers visible in their order; the greatest number is asked for as well, so that a counter set back harms nobody
+        const auto counters = m_job.server.runAll({Work::opening(),
+                                                   {"SELECT last_seq FROM groundcount.project WHERE project_id = $1 FOR UPDATE", {job}},
+                                                   {"SELECT coalesce(max(seq), 0) FROM groundcount.sealed WHERE project_id = $1", {job}}});
+        if (!counters)
+            return tl::unexpected(counters.error());
+        if (counters->at(1).rows() == 0)
+            return refused("The server no longer admits this login to the job " + m_job.id + ".");
+        const std::int64_t last = std::max(counters->at(1).whole(0, 0), counters->at(2).whole(0, 0));
+        const auto put = m_job.server.runAll({{"INSERT INTO groundcount.sealed(project_id, text_hash, seq, text)"
+                                               " SELECT $1, sha256(u.text), $2 + u.place, u.text FROM unnest($3::bytea[]) WITH ORDINALITY AS u(text, place)"
+                                               " ON CONFLICT (project_id, text_hash) DO NOTHING",
+                                               {job, wholeOf(last), bytesListOf(texts)}},
+                                              {"UPDATE groundcount.project SET last_seq = $2 WHERE project_id = $1",
+                                               {job, wholeOf(last + static_cast<std::int64_t>(texts.size()))}},
+                                              {"COMMIT", {}}});
+        if (!put)
+            return tl::unexpected(put.error());
+        work.committed();
+        return static_cast<std::size_t>(put->at(0).changed());
+    }
+
+    bool m_asks = true;
     Job& m_job;
-    std::vector<std::string> m_texts;
-    std::size_t m_bytes = 0;
 };
 
+/// The records behind a row of the book; none at its end.
+Result<Batch> recordsAfter(const book::Store& store, std::int64_t row)
+{
+    const auto records = store.storedRecords({{}, {}, row, kTexts});
+    if (!records)
+        return tl::unexpected(records.error());
+    Batch batch;
+    for (const book::StoredRecord& one : *records) {
+        auto text = book::textOfRecord(one.record);
+        if (!text)
+            return tl::unexpected(text.error());
+        batch.add(std::move(*text));
+        batch.lastRow = one.row;
+    }
+    return batch;
+}
+
+/// The next batch is read and written out while the server works on one; the book is never used by both threads at once.
 Result<void> pushRecords(book::Store& store, Job& job, Pushed& report, const book::KeepOn& keepOn)
 {
     Pusher pusher(job);
-    auto pushed = numberMark(store, job, kPushed);
+    const auto pushed = numberMark(store, job, kPushed);
+    auto batch = pushed ? recordsAfter(store, *pushed) : tl::unexpected(pushed.error());
     for (;;) {
-        if (!pushed)
-            return tl::unexpected(pushed.error());
-        const auto batch = store.storedRecords({{}, {}, *pushed, kTexts});
         if (!batch)
             return tl::unexpected(batch.error());
-        if (batch->empty())
+        if (batch->texts.empty())
             return {};
-        for (const book::StoredRecord& one : *batch) {
-            auto text = book::textOfRecord(one.record);
-            if (!text)
-                return tl::unexpected(text.error());
-            pusher.add(std::move(*text));
-        }
-        if (auto sent = pusher.send(report); !sent)
+        const std::int64_t last = batch->lastRow;
+        auto next = std::async(std::launch::async, [&store, last] { return recordsAfter(store, last); });
+        const auto sent = pusher.send(std::move(*batch), report);
+        batch = next.get();
+        if (!sent)
             return sent;
-        *pushed = batch->back().row;
-        if (auto noted = book::setCarrierMark(store, job.begun, kPushed, std::to_string(*pushed)); !noted)
+        if (auto noted = book::setCarrierMark(store, job.begun, kPushed, std::to_string(last)); !noted)
             return noted;
         if (!keepOn(report.sent + report.known)) {
             report.stopped = true;
@@ -118,15 +147,12 @@ Result<void> pushContents(book::Store& store, Job& job, Pushed& report, const bo
     if (!hashes)
         return tl::unexpected(hashes.error());
     Pusher pusher(job);
-    std::vector<std::string> waiting;
+    Batch batch;
+    std::vector<std::pair<std::string, std::string>> waiting;
     const auto settle = [&]() -> Result<void> {
-        if (auto sent = pusher.send(report); !sent)
+        if (auto sent = pusher.send(std::exchange(batch, {}), report); !sent)
             return sent;
-        for (const std::string& hash : waiting)
-            if (auto noted = book::setCarrierMark(store, job.begun, hash, "there"); !noted)
-                return noted;
-        waiting.clear();
-        return {};
+        return book::setCarrierMarks(store, job.begun, std::exchange(waiting, {}));
     };
     for (const std::string& hash : *hashes) {
         const auto there = book::carrierMark(store, job.begun, hash);
@@ -140,9 +166,9 @@ Result<void> pushContents(book::Store& store, Job& job, Pushed& report, const bo
         auto text = book::textOfContent(hash, *content);
         if (!text)
             return tl::unexpected(text.error());
-        pusher.add(std::move(*text));
-        waiting.push_back(hash);
-        if (!pusher.isFull())
+        batch.add(std::move(*text));
+        waiting.emplace_back(hash, "there");
+        if (!batch.isFull())
             continue;
         if (auto settled = settle(); !settled)
             return settled;
@@ -163,6 +189,9 @@ Result<Pushed> push(book::Store& store, const std::string& address, const book::
         return tl::unexpected(id.error());
     Impatience impatience(patience);
     Pushed report;
+    const auto notes = book::LaterFlush::begin(store);  // a note of what was sent that a power cut takes costs time only
+    if (!notes)
+        return tl::unexpected(notes.error());
     const auto done = [&]() -> Result<void> {
         auto job = jobOn(address, *id, impatience.asked());
         if (!job)

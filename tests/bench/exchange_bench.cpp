@@ -116,12 +116,14 @@ private:
     double m_last = 0, m_longest = 0;
 };
 
-/// Longest time from a stop to the return, over stops at different moments. @param exchange runs until its parameter turns false
-template <class Exchange>
-double slowestStop(int times, Exchange exchange)
+/// Longest time from a stop to the return, over stops at different moments. @param made gives the book of a round;
+/// @param exchange runs on it until its parameter turns false
+template <class Made, class Exchange>
+double slowestStop(int times, Made made, Exchange exchange)
 {
     double slowest = 0;
     for (int i = 0; i < times; ++i) {
+        Store book = made(std::to_string(i));
         std::atomic<bool> goesOn{true};
         double stopped = 0;
         std::thread person([&] {
@@ -129,7 +131,7 @@ double slowestStop(int times, Exchange exchange)
             stopped = now();
             goesOn = false;
         });
-        exchange(i, goesOn);
+        exchange(book, goesOn);
         const double returned = now();
         person.join();
         if (stopped != 0 && stopped < returned)
@@ -188,17 +190,19 @@ int main(int argc, char** argv)
     std::printf("pull: %.0f records/s; plain COPY (%.2f s) and verification (%.2f s) of the same bytes: %.0f records/s; %.0f %% of that rate\n", records / pullTime,
                 copyTime, peerTime - copyTime, records / peerTime, 100 * peerTime / pullTime);
 
-    const double pullStop = slowestStop(20, [&](int i, std::atomic<bool>& goesOn) {
-        Store fresh = must(Store::open(folder + "/fresh" + std::to_string(i) + ".fieldbook", OpenMode::Create, key(9)));
+    const auto empty = [&](const std::string& name) { return must(Store::open(folder + "/fresh" + name + ".fieldbook", OpenMode::Create, key(9))); };
+    const double pullStop = slowestStop(20, empty, [&](Store& fresh, std::atomic<bool>& goesOn) {
         const auto on = [&] { return goesOn.load(); };
         must(share::pull(fresh, down, book, [&](std::size_t) { return on(); }, on));
     });
-    std::ignore = server.ask("boss", "TRUNCATE groundcount.sealed");
-    const double pushStop = slowestStop(20, [&](int i, std::atomic<bool>& goesOn) {
-        const std::string copy = folder + "/copy" + std::to_string(i) + ".fieldbook";
+    const auto copied = [&](const std::string& name) {
+        const std::string copy = folder + "/copy" + name + ".fieldbook";
         must(office.handOver(copy));  // without notes of what was sent
-        Store fresh = must(Store::open(copy, OpenMode::ReadWrite, key(9)));
         std::ignore = server.ask("boss", "TRUNCATE groundcount.sealed");
+        ::sync();  // the copy's writing is not the push's
+        return must(Store::open(copy, OpenMode::ReadWrite, key(9)));
+    };
+    const double pushStop = slowestStop(20, copied, [&](Store& fresh, std::atomic<bool>& goesOn) {
         const auto on = [&] { return goesOn.load(); };
         must(share::push(fresh, up, [&](std::size_t) { return on(); }, on));
     });

@@ -1,4 +1,5 @@
 #include "core/book/sample_book.h"
+#include "core/share/distributed.h"
 #include "core/share/postgres.h"
 
 #include "book/audit.h"
@@ -6,6 +7,7 @@
 #include "book/canonical.h"
 #include "book/hash.h"
 #include "share/exchange.h"
+#include "share/job_list.h"
 #include "share/server.h"
 
 #include <QtTest>
@@ -84,6 +86,7 @@ private slots:
     void aTextPutBehindTheMarkIsFound();
     void theServerComesBackFromTheDevices();
     void refusesStrangersAndUnverifiedServers();
+    void usesNothingThatADistributedServerLacks();
 
 private:
     std::unique_ptr<Postgres> m_server;
@@ -148,15 +151,15 @@ void ExchangeTest::stoppedExchangesGoOn()
     QVERIFY(job.office.sealAll(notes));
     const auto first = push(job.office, m_server->address("phone0"), [](std::size_t) { return false; }).value();
     QVERIFY(first.stopped);
-    QCOMPARE(first.sent, std::size_t(500));
-    QCOMPARE(push(job.office, m_server->address("phone0"), on)->sent, setup().size() + 800);
+    QCOMPARE(first.sent, std::size_t(250));
+    QCOMPARE(push(job.office, m_server->address("phone0"), on)->sent, setup().size() + 1050);
     Store phone = job.bench.make("phone", 2);
     const auto part = pull(phone, m_server->address("phone1"), job.book, [](std::size_t) { return false; }).value();
     QVERIFY(part.stopped && !part.whole);
-    QCOMPARE(part.taken, std::size_t(500));
+    QCOMPARE(part.taken, std::size_t(250));
     const auto rest = pull(phone, m_server->address("phone1"), "", on).value();
     QVERIFY(rest.whole);
-    QCOMPARE(rest.taken, setup().size() + 800);
+    QCOMPARE(rest.taken, setup().size() + 1050);
     QCOMPARE(meaning(phone), meaning(job.office));
 }
 
@@ -269,14 +272,19 @@ void ExchangeTest::aLiarsTextsAreRefusedAndNamed()
     QCOMPARE(put("{\"record\":", job.book), std::string());
     QCOMPARE(put(replayed, job.book), std::string("error 23505"));  // unique violation
     QCOMPARE(put("{\"blob\":\"" + std::string(64, 'a') + "\",\"content\":\"AAAA\"}", job.book), std::string());
+    QCOMPARE(put("{\"end\":{\"blobs\":0,\"records\":0}}", job.book), std::string());
+    QVERIFY(job.office.seal(entry("note", 302, {{"text", "behind it"}}, 6)));
+    QVERIFY(job.office.putBlob("a photo behind it"));
+    QVERIFY(push(job.office, m_server->address("phone0"), on));
     Store phone = job.bench.make("phone", 2);
     const auto pulled = pull(phone, m_server->address("phone2"), job.book, on).value();
-    QCOMPARE(pulled.taken, setup().size());
-    QCOMPARE(pulled.refused.size(), std::size_t(5));
+    QCOMPARE(pulled.taken, setup().size() + 1);
+    QCOMPARE(pulled.blobs, std::size_t(1));
+    QCOMPARE(pulled.refused.size(), std::size_t(6));
     std::string all;
     for (const std::string& line : pulled.refused)
         all += line + "\n";
-    for (const char* says : {"no longer gives its hash", "signature is not that device's", "of another field book", "is not JSON", "content does not give its hash"})
+    for (const char* says : {"no longer gives its hash", "signature is not that device's", "of another field book", "is not JSON", "content does not give its hash", "a closing line"})
         QVERIFY2(all.find(says) != std::string::npos, (says + (": " + all)).c_str());
     QCOMPARE(meaning(phone), meaning(job.office));
     QVERIFY(check(phone)->isClean());
@@ -326,6 +334,11 @@ void ExchangeTest::aTextPutBehindTheMarkIsFound()
                                          hex(sha256Bytes(text)) + "', -5, '\\x" + hex(text) + "')"), std::string());
     QCOMPARE(pull(phone, m_server->address("phone1"), "", on)->taken, std::size_t(1));
     QCOMPARE(meaning(phone), meaning(job.office));
+    const std::string last = textOfRecord(job.office.seal(entry("note", 401, {{"text", "the last number there is"}}, 8)).value()).value();
+    QCOMPARE(m_server->ask("phone0", "INSERT INTO groundcount.sealed(project_id, text_hash, seq, text) VALUES('" + job.book + "', '\\x" +
+                                         hex(sha256Bytes(last)) + "', 9223372036854775807, '\\x" + hex(last) + "')"), std::string());
+    QCOMPARE(pull(phone, m_server->address("phone1"), "", on)->taken, std::size_t(1));
+    QCOMPARE(meaning(phone), meaning(job.office));
 }
 
 void ExchangeTest::theServerComesBackFromTheDevices()
@@ -372,6 +385,40 @@ void ExchangeTest::refusesStrangersAndUnverifiedServers()
         QVERIFY2(open.error().what.find("sslmode=verify-full") != std::string::npos, open.error().what.c_str());
     }
     QVERIFY(!push(job.office, "no such = = thing", on));
+}
+
+void ExchangeTest::usesNothingThatADistributedServerLacks()
+{
+    for (const char* sql : {"ALTER SYSTEM SET log_statement = 'all'", "ALTER SYSTEM SET log_parameter_max_length = 0", "SELECT pg_reload_conf()"})
+        QVERIFY(!m_server->ask("boss", sql).starts_with("error"));
+    QTRY_COMPARE(m_server->ask("boss", "SHOW log_statement"), std::string("all"));
+    Job job(*m_server, 2);
+    QVERIFY(job.office.putBlob("a photo"));
+    QVERIFY(push(job.office, m_server->address("phone0"), on));
+    Store phone = job.bench.make("phone", 2);
+    QVERIFY(pull(phone, m_server->address("phone1"), job.book, on));
+    QCOMPARE(groundcount::share::jobsOn(m_server->address("phone1"))->size(), std::size_t(1));
+    const QStringList statements = distributed::statementsIn(m_server->logFile());
+    qInfo("%lld different statements on the job's tables", static_cast<long long>(statements.size()));
+    QVERIFY(statements.size() >= 10);
+    for (const char* part : {"INSERT INTO groundcount.sealed", "UPDATE groundcount.project", "FOR UPDATE", "max(seq)", "ANY($2)", "least(min(seq)", "LEFT JOIN groundcount.sealed"})
+        QVERIFY2(!statements.filter(part).isEmpty(), part);
+    for (const QString& sql : statements)
+        QVERIFY2(distributed::faultOf(sql).isEmpty(), qPrintable(distributed::faultOf(sql) + ": " + sql));
+    for (const auto& [what, sql] : distributed::kRules)
+        QVERIFY2(m_server->ask("boss", sql) == "0", what);
+    // what breaks a rule is seen
+    QVERIFY(!distributed::faultOf("SELECT (SELECT max(seq) FROM groundcount.sealed) FROM groundcount.project WHERE project_id = $1").isEmpty());
+    QVERIFY(!distributed::faultOf("SELECT count(*) FROM groundcount.sealed").isEmpty());
+    for (const char* sql : {"DROP POLICY reads ON groundcount.sealed",
+                            "CREATE POLICY reads ON groundcount.sealed USING (project_id IN (SELECT project_id FROM groundcount.project))",
+                            "CREATE FUNCTION groundcount.f() RETURNS trigger LANGUAGE plpgsql AS 'BEGIN RETURN NEW; END'",
+                            "CREATE TRIGGER t BEFORE INSERT ON groundcount.sealed FOR EACH ROW EXECUTE FUNCTION groundcount.f()",
+                            "GRANT SELECT(seq) ON groundcount.sealed TO phone0", "CREATE SEQUENCE groundcount.s",
+                            "ALTER TABLE groundcount.sealed ADD COLUMN n bigint GENERATED ALWAYS AS IDENTITY UNIQUE"})
+        QCOMPARE(m_server->ask("boss", sql), std::string());
+    for (const auto& [what, sql] : distributed::kRules)
+        QVERIFY2(m_server->ask("boss", sql) != "0", what);
 }
 
 QTEST_GUILESS_MAIN(ExchangeTest)
