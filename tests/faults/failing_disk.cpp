@@ -1,6 +1,5 @@
 #include "faults/failing_disk.h"
 
-#include <new>
 #include <sqlite3.h>
 #include <string_view>
 
@@ -77,7 +76,8 @@ int open(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int* giv
 {
     if (!name || std::string_view(name).find(".fieldbook") == std::string_view::npos)
         return system()->xOpen(system(), name, file, flags, given);
-    auto* ours = new (file) File{};
+    auto* ours = reinterpret_cast<File*>(file);
+    *ours = File{};
     ours->real = reinterpret_cast<sqlite3_file*>(ours + 1);
     ours->real->pMethods = nullptr;
     if (const int code = failing(Can::Nothing))

@@ -7,8 +7,8 @@ namespace {
 
 Result<const FileFormats*> load()
 {
-    // Found beside the program, where its run path points; never in the folder of a user's file.
-    void* library = dlopen(GROUNDCOUNT_FORMATS_LIBRARY, RTLD_NOW | RTLD_LOCAL);
+    // Kept to the end. Found beside the program, where its run path points; never in the folder of a user's file.
+    static void* const library = dlopen(GROUNDCOUNT_FORMATS_LIBRARY, RTLD_NOW | RTLD_LOCAL);
     if (!library)
         return unavailable(std::string("The library of file formats that belongs to this program cannot be loaded: ") + dlerror() + ".");
     using Ask = const FileFormats* (*)(const char*);
