@@ -1,5 +1,7 @@
 // A photo by a camera, in the running app, with a made-up one (tests/devices/made_up_camera.cpp); camera_none_test has none. What no test here can show: a real lens, and what a phone's own camera service does.
 #include "app/kit_bench.h"
+#include "app/text_faults.h"
+#include "view/desk.h"
 
 #include <QImage>
 #include <QStandardPaths>
@@ -62,6 +64,30 @@ private slots:
         QTRY_VERIFY(!app.find("cameraPage"));
         QVERIFY(app.find("recordPage"));
         QCOMPARE(app.session().store().records({.subject = {}, .kind = "photo"})->size(), before);
+    }
+
+    /// As large_text_test does for every other page.
+    void noTextIsCutAtOneAndAHalf()
+    {
+        KitApp& app = standing();
+        QVERIFY(opens(app));
+        auto* screen = app.engine().singletonInstance<groundcount::view::Desk*>(qmlTypeId("Groundcount", 1, 0, "Desk"))->screen();
+        screen->showText("150");
+        QVERIFY(app.touch("takePhoto"));
+        QVERIFY(app.waitFor("shutter"));
+        for (const char* language : {"en", "es"})
+            for (const QSize size : {QSize(360, 640), QSize(1280, 800)}) {
+                screen->showLanguage(language);
+                app.window()->resize(size);
+                QTest::qWait(200);
+                QVERIFY(app.find("cameraPage"));
+                QCOMPARE(app.textOf("shutter"), QString(QLatin1String(language) == QLatin1String("es") ? "Tomar la foto" : "Take the photo"));
+                const QStringList faults = text_faults::faultsOf(app.window(), app.find("cameraPage"));
+                QVERIFY2(faults.isEmpty(), qPrintable(QStringLiteral("%1 %2\n").arg(language).arg(size.width()) + faults.join('\n')));
+                app.picture(language);
+            }
+        screen->showLanguage("en");
+        screen->showText("100");
     }
 };
 

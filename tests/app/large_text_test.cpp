@@ -1,5 +1,6 @@
 // Every page with the text at 150 %, in both languages: no text is elided, cut, painted over another or out of the window, and nothing stays English in Spanish.
 #include "app/site_sample.h"
+#include "app/text_faults.h"
 #include "qml/gallery_walk.h"
 #include "view/beside_work.h"
 #include "view/ui_start.h"
@@ -11,74 +12,6 @@
 #include <QXmlStreamReader>
 
 namespace {
-
-constexpr double kSlack = 1.5;  // pixels: side bearings of glyphs
-
-struct Painted {
-    QString text;
-    QRectF at;                          ///< what is inked, in the window
-    const QQuickItem* shownIn = nullptr;  ///< what clips it
-};
-
-const QQuickItem* clipperOf(const QQuickItem* item)
-{
-    for (const QQuickItem* at = item->parentItem(); at; at = at->parentItem())
-        if (at->clip())
-            return at;
-    return nullptr;
-}
-
-QString described(const QQuickItem* item)
-{
-    QString path;
-    for (const QQuickItem* at = item; at && path.count('/') < 4; at = at->parentItem())
-        if (!at->objectName().isEmpty() || at == item)
-            path.prepend('/' + at->objectName());
-    return QStringLiteral("\"%1\" in %2").arg(item->property("text").toString(), path);
-}
-
-/// The faults of one text by itself; its inked place is added to `painted`.
-QStringList faultsOf(const QQuickItem* item, QSizeF window, std::vector<Painted>& painted)
-{
-    QStringList faults;
-    const double inkWidth = item->property("contentWidth").toDouble();
-    const double inkHeight = item->property("contentHeight").toDouble();
-    if (item->property("truncated").toBool())
-        faults << QStringLiteral("elided: ") + described(item);
-    if (inkWidth > item->width() + kSlack)
-        faults << QStringLiteral("%1 px wide, %2 given: ").arg(inkWidth).arg(item->width()) + described(item);
-    if (inkHeight > item->height() + 3)
-        faults << QStringLiteral("%1 px tall, %2 given: ").arg(inkHeight).arg(item->height()) + described(item);
-    const int align = item->property("effectiveHorizontalAlignment").toInt();
-    const double room = item->width() - inkWidth;
-    const double left = align == Qt::AlignRight ? room : align == Qt::AlignHCenter ? room / 2 : 0;
-    const int vertical = item->property("verticalAlignment").toInt();
-    const double high = item->height() - inkHeight;
-    const double top = vertical == Qt::AlignBottom ? high : vertical == Qt::AlignVCenter ? high / 2 : 0;
-    Painted ink{item->property("text").toString(), item->mapRectToScene(QRectF(left, top, inkWidth, inkHeight)), clipperOf(item)};
-    const double right = ink.shownIn ? ink.shownIn->mapRectToScene(ink.shownIn->boundingRect()).right() : window.width();
-    if (ink.at.left() < -kSlack || ink.at.right() > right + kSlack)
-        faults << QStringLiteral("reaches from %1 to %2 of %3: ").arg(ink.at.left()).arg(ink.at.right()).arg(right) + described(item);
-    painted.push_back(std::move(ink));
-    return faults;
-}
-
-QStringList faultsOf(QQuickWindow* window)
-{
-    QStringList faults;
-    std::vector<Painted> painted;
-    for (const QQuickItem* item : gallery::items(window->contentItem()))
-        if (item->inherits("QQuickText") && !item->property("text").toString().trimmed().isEmpty() && item->opacity() > 0)
-            faults << faultsOf(item, window->size(), painted);
-    for (std::size_t i = 0; i < painted.size(); ++i)
-        for (std::size_t j = i + 1; j < painted.size(); ++j) {
-            const QRectF both = painted[i].at & painted[j].at;
-            // Line heights may touch; ink that is crossed is more than a quarter of a line.
-            if (painted[i].shownIn == painted[j].shownIn && both.width() > kSlack && both.height() > 0.25 * std::min(painted[i].at.height(), painted[j].at.height()))
-                faults << QStringLiteral("\"%1\" lies over \"%2\"").arg(painted[i].text, painted[j].text);
-        }
-    return faults;
-}
 
 /// The English texts of the program whose Spanish differs, as patterns: "%1" stands for anything.
 std::vector<QRegularExpression> englishTexts()
@@ -124,7 +57,7 @@ class LargeTextTest : public QObject {
             const QString text = item->inherits("QQuickText") ? item->property("text").toString().trimmed() : QString();
             for (const auto& english : m_english)
                 if (!text.isEmpty() && english.match(text).hasMatch())
-                    found << QStringLiteral("in English: ") + described(item) + ", pattern " + english.pattern();
+                    found << QStringLiteral("in English: ") + text_faults::described(item) + ", pattern " + english.pattern();
         }
         return found;
     }
@@ -180,7 +113,7 @@ private slots:
         const QString folder = qEnvironmentVariable("GROUNDCOUNT_SHOTS");
         if (!folder.isEmpty())
             window->grabWindow().save(QStringLiteral("%1/%2-%3-%4.png").arg(folder, QString(open).replace(':', '-').replace('/', '-'), language).arg(size.width()));
-        const QStringList faults = faultsOf(window) + (language == QStringLiteral("es") ? leftInEnglish(window) : QStringList());
+        const QStringList faults = text_faults::faultsOf(window) + (language == QStringLiteral("es") ? leftInEnglish(window) : QStringList());
         QVERIFY2(faults.isEmpty(), qPrintable('\n' + faults.join('\n')));
     }
 };
