@@ -1,3 +1,4 @@
+#include "book/later_flush.h"
 #include "faults/book_picture.h"
 
 #include <QtTest>
@@ -22,7 +23,7 @@ void done(const Result<void>& act)
         qFatal("The run to be cut does not work: %s", act.error().what.c_str());
 }
 
-/// Opens, seals, keeps, merges, closes (which empties the log into the book) and opens again, three times over.
+/// Opens, seals, keeps, merges, pulls, closes (which empties the log into the book) and opens again, three times over.
 Run recordRun()
 {
     Run run;
@@ -58,6 +59,13 @@ Run recordRun()
     acknowledged();
     const Record other = sealEntry(entry("test-site", 101, sample::siteBody("2"), 40), sample::key(9), 1, "", store->bookId().value()).value();
     std::ignore = store->take({&other, 1}).value();
+    acknowledged();
+    {  // a pull: what the server holds too is flushed at its end
+        LaterFlush later = LaterFlush::begin(*store).value();
+        const Record pulled = sealEntry(entry("test-site", 102, sample::siteBody("3"), 45), sample::key(9), 2, other.hash, store->bookId().value()).value();
+        std::ignore = store->take({&pulled, 1}).value();
+        done(later.end());
+    }
     acknowledged();
     reopen();
     Entry gone = entry("void", 101, Body::object(), 50);
@@ -173,7 +181,7 @@ void PowerLossTest::losesNothingThatWasAcknowledged()
 {
     const Run run = recordRun();
     QVERIFY(run.steps.size() > 200);
-    QVERIFY(run.pictures.size() == 11);
+    QVERIFY(run.pictures.size() == 12);
     const Tally tally = cutEverywhere(run, {}, wanted() * 9 / 10);
     say("power loss", tally);
     QVERIFY2(tally.kept == tally.trials, tally.first.c_str());
