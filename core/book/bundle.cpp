@@ -6,10 +6,7 @@
 #include "book/parallel.h"
 #include "book/seal.h"
 
-#include <fcntl.h>
-#include <filesystem>
 #include <fstream>
-#include <unistd.h>
 
 namespace groundcount::book {
 
@@ -17,44 +14,12 @@ namespace {
 
 constexpr std::size_t kAtOnce = 500;  // a second or so of verifying on a phone between two questions to keepOn
 
-Result<void> put(std::ostream& out, const nlohmann::json& json)
-{
-    const auto text = canonicalText(json);
-    if (!text)
-        return tl::unexpected(text.error());
-    out << kTextBegin << *text << kTextEnd;
-    if (!out)
-        return unavailable("The bundle could not be written: the disk is full or reported an error.");
-    return {};
-}
-
-tl::unexpected<Error> stoppedWriting()
-{
-    return refused("The bundle was stopped before it was whole; nothing was handed over.");
-}
-
-Result<void> flushed(const std::string& path)
-{
-    const int fd = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    const bool done = fd >= 0 && ::fsync(fd) == 0;
-    if (fd >= 0)
-        ::close(fd);
-    return done ? Result<void>{} : unavailable("The bundle " + path + " could not be written to the disk.");
-}
-
-nlohmann::json head(const std::string& book)
-{
-    if (book.empty())
-        return {{"bundle", "field book"}, {"format", 1}};
-    return {{"bundle", "field book"}, {"format", kBundleFormat}, {"book", book}};
-}
-
 /// The id of the book that a bundle is of, if its first text is one and it is of the book that takes it.
 Result<std::string> checkHead(const nlohmann::json& json, const Store& into)
 {
     const auto id = json.is_object() ? json.find("book") : json.end();
     const std::string book = json.is_object() && id != json.end() && id->is_string() ? *id->get_ptr<const std::string*>() : std::string();
-    if (json != head(book) || (!book.empty() && !isSubject(book)))
+    if (json != bundleHead(book) || (!book.empty() && !isSubject(book)))
         return refused("This file does not begin as a bundle of format 1 or 2: " + json.dump(-1, ' ', true, nlohmann::json::error_handler_t::replace).substr(0, 120));
     const auto own = into.bookId();
     const auto last = into.lastRow();
@@ -167,82 +132,6 @@ private:
 
 }  // namespace
 
-Result<BundleWritten> writeBundle(const Store& store, std::ostream& out, const KeepOn& keepOn)
-{
-    BundleWritten written;
-    const auto book = store.bookId();
-    if (!book)
-        return tl::unexpected(book.error());
-    if (auto begun = put(out, head(*book)); !begun)
-        return tl::unexpected(begun.error());
-    for (const char* const kind : {"retired-key", ""}) {  // retired keys first, so that the reader knows them in time
-        for (RecordFilter next{{}, kind, 0, kAtOnce};;) {
-            const auto batch = store.storedRecords(next);
-            if (!batch)
-                return tl::unexpected(batch.error());
-            if (batch->empty())
-                break;
-            for (const StoredRecord& one : *batch) {
-                if (*kind == '\0' && one.record.kind == "retired-key")
-                    continue;
-                if (auto put1 = put(out, {{"record", recordJson(one.record)}}); !put1)
-                    return tl::unexpected(put1.error());
-                ++written.records;
-            }
-            next.afterRow = batch->back().row;
-            if (!keepOn(written.records))
-                return stoppedWriting();
-        }
-    }
-    const auto hashes = store.blobHashes();
-    if (!hashes)
-        return tl::unexpected(hashes.error());
-    for (const std::string& hash : *hashes) {
-        const auto content = store.blob(hash);
-        if (!content)
-            return tl::unexpected(content.error());
-        if (auto put1 = put(out, {{"blob", hash}, {"content", base64Of(*content)}}); !put1)
-            return tl::unexpected(put1.error());
-        ++written.blobs;
-        if (!keepOn(written.records + written.blobs))
-            return stoppedWriting();
-    }
-    if (auto tail = put(out, {{"end", {{"records", written.records}, {"blobs", written.blobs}}}}); !tail)
-        return tl::unexpected(tail.error());
-    return written;
-}
-
-Result<BundleWritten> writeBundleFile(const Store& store, const std::string& path, const KeepOn& keepOn)
-{
-    std::error_code code;
-    if (std::filesystem::exists(path, code))
-        return refused("A bundle needs a free name; " + path + " exists.");
-    const std::string part = path + ".part";
-    auto written = [&]() -> Result<BundleWritten> {
-        std::ofstream out(part, std::ios::binary | std::ios::trunc);
-        if (!out)
-            return unavailable("The bundle " + path + " could not be made.");
-        auto all = writeBundle(store, out, keepOn);
-        out.close();
-        if (all && !out)
-            return unavailable("The bundle " + path + " could not be written: the disk is full or reported an error.");
-        return all;
-    }();
-    if (written)
-        if (auto safe = flushed(part); !safe)
-            written = tl::unexpected(safe.error());
-    if (written) {
-        std::filesystem::rename(part, path, code);
-        if (code)
-            written = unavailable("The bundle could not be named " + path + ": " + code.message() + ".");
-        else if (auto safe = flushed(std::filesystem::path(path).parent_path() / "."); !safe)
-            written = tl::unexpected(safe.error());
-    }
-    if (!written)
-        std::filesystem::remove(part, code);
-    return written;
-}
-
 Result<BundleReport> takeBundle(Store& into, std::istream& in, const KeepOn& keepOn)
 {
     BundleTexts texts(in);
@@ -288,16 +177,6 @@ Result<BundleReport> takeBundleFile(Store& into, const std::string& path, const 
     if (!in)
         return refused("The bundle " + path + " does not exist or cannot be read.");
     return takeBundle(into, in, keepOn);
-}
-
-Result<std::string> textOfRecord(const Record& record)
-{
-    return canonicalText({{"record", recordJson(record)}});
-}
-
-Result<std::string> textOfContent(const std::string& hash, std::string_view content)
-{
-    return canonicalText({{"blob", hash}, {"content", base64Of(content)}});
 }
 
 Result<BundleReport> takeTexts(Store& into, std::span<const std::string> texts, const std::string& book)

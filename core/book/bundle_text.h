@@ -1,6 +1,7 @@
 #pragma once
 
 #include <istream>
+#include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -26,6 +27,9 @@ private:
     std::size_t m_texts = 0;
     bool m_begun = false;
 };
+
+/// The first text of a bundle. @param book its id, "" for a book of format 1 @source docs/record-format.md, "The bundle"
+nlohmann::json bundleHead(const std::string& book);
 
 /// Base64 with the standard letters and padding. @source RFC 4648, section 4
 std::string base64Of(std::string_view bytes);
