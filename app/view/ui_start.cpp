@@ -179,14 +179,10 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
             return replayed;
         }
     }
-    engine.setInitialProperties({{QStringLiteral("width"), options.size.width()},
-                                 {QStringLiteral("height"), options.size.height()},
-                                 {QStringLiteral("place"), options.place}});
-    engine.load(windowUrl);
-    if (engine.rootObjects().isEmpty()) {
-        return unavailable("The main window could not be loaded.");
+    if (windowType.isError()) {
+        return unavailable("The main window could not be loaded: " + windowType.errorString().toStdString());
     }
-    // The module's types are known once it is loaded; nothing is drawn before the event loop runs.
+    // Language, size of text and theme are known before the window is made, so that nothing is laid out twice.
     auto* desk = engine.singletonInstance<view::Desk*>(qmlTypeId("Groundcount", 1, 0, "Desk"));
     desk->screen()->keepIn(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/screen.ini"));
     desk->shelf()->keepIn(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
@@ -203,6 +199,13 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
     desk->screen()->showText(options.text);
     if (!options.language.isEmpty()) {
         desk->screen()->showLanguage(options.language);
+    }
+    engine.setInitialProperties({{QStringLiteral("width"), options.size.width()},
+                                 {QStringLiteral("height"), options.size.height()},
+                                 {QStringLiteral("place"), options.place}});
+    engine.load(windowUrl);
+    if (engine.rootObjects().isEmpty()) {
+        return unavailable("The main window could not be loaded.");
     }
     return options.open.isEmpty() ? Result<void>() : desk->openNamed(options.open);
 }
