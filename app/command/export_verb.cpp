@@ -66,7 +66,7 @@ std::string text(const std::string& out, const gis::HandedOver& done)
     for (const auto& layer : done.layers)
         lines += "\n  layer " + layer.layer + ", " + std::to_string(layer.rows) + " rows" + (layer.shapes == layer.rows ? "" : ", " + std::to_string(layer.shapes) + " on the map");
     if (done.photos != 0)
-        lines += "\n  " + std::to_string(done.photos) + " photos";
+        lines += "\n  " + std::to_string(done.photos) + (done.photos == 1 ? " photo" : " photos");
     if (done.cutTexts != 0)
         lines += "\n  " + std::to_string(done.cutTexts) + " texts were cut at the 254 bytes of the format; a GeoPackage has them whole";
     return lines;

@@ -1,8 +1,10 @@
 #include "book/evidence.h"
+#include "book/kinds.h"
 #include "command/filler.h"
 #include "command/open_book.h"
 #include "command/verb.h"
 
+#include <filesystem>
 #include <map>
 #include <memory>
 
@@ -19,6 +21,25 @@ Result<book::Entry> computed(const book::Store& store, const book::Entry& asked)
     if (!evidence)
         return tl::unexpected(evidence.error());
     return book::verdictEntry(*evidence, asked.by, asked.at, asked.offsetMinutes);
+}
+
+/// Puts the picture that a photo names, a file beside the scenario, into the book; its hash and name stand in the body instead.
+Result<void> attach(book::Store& store, const std::string& folder, nlohmann::json& body)
+{
+    const std::string file = book::textAt(body, "file");
+    if (file.empty())
+        return {};
+    const std::filesystem::path path = std::filesystem::path(folder) / file;
+    const auto content = readText(path.string());
+    if (!content)
+        return tl::unexpected(content.error());
+    const auto blob = store.putBlob(*content);
+    if (!blob)
+        return tl::unexpected(blob.error());
+    body.erase("file");
+    body["blob"] = *blob;
+    body["name"] = path.filename().string();
+    return {};
 }
 
 Result<std::string> play(const PlayOptions& options)
@@ -45,6 +66,9 @@ Result<std::string> play(const PlayOptions& options)
             if (!entry)
                 return named(entry.error());
         }
+        if (entry->kind == "photo")
+            if (auto ok = attach(store, filler.scenario().folder, entry->body); !ok)
+                return named(ok.error());
         const auto record = store.seal(*entry);
         if (!record)
             return named(record.error());

@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 from decimal import ROUND_HALF_EVEN, Decimal
 
 sys.dont_write_bytecode = True
-from hand_over_bench import LAYERS, METRE, STATES, area, book, close, done, expect, file, path, points, ring_area, rows, run, shape
+from hand_over_bench import LAYERS, METRE, SOURCE, STATES, area, book, close, done, expect, file, path, points, ring_area, rows, run, shape
 
 # The container.
 ran = subprocess.run(["/usr/bin/python3", "-m", "osgeo_utils.samples.validate_gpkg", "-k", "--extra", path("job.gpkg")], capture_output=True, text=True)
@@ -52,6 +52,15 @@ try:
     expect(False, "a word outside its list is refused")
 except sqlite3.Error as error:
     expect("CHECK" in str(error) or "ST_IsEmpty" in str(error), str(error))
+
+# The demo's one photo, to the byte, joined to its test.
+photos = rows(file, "SELECT p.*, t.test_number FROM photo p JOIN density_test_photo j ON j.related_id = p.id JOIN density_test t ON t.fid = j.base_id")
+picture = open(f"{SOURCE}/demo/photo-26.jpg", "rb").read()
+expect([(row["test_number"], row["name"], row["content_type"]) for row in photos] == [("26", "photo-26.jpg", "image/jpeg")], f"the photo of test 26: {photos!r:.200}")
+expect(photos[0]["data"] == picture and photos[0]["content_hash"] == hashlib.blake2b(picture, digest_size=32).hexdigest(), "the picture itself and its hash")
+expect(photos[0]["taken_utc"].startswith("2026-06-09T15:01:00"), "when it was sealed")
+relation = rows(file, "SELECT * FROM gpkgext_relations")
+expect([(row["base_table_name"], row["related_table_name"], row["relation_name"]) for row in relation] == [("density_test", "photo", "media")], "the relation")
 
 # Each test against its records.
 record = {row["hash"]: row for row in rows(book, "SELECT * FROM record")}
