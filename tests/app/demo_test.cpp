@@ -219,7 +219,7 @@ private slots:
     {
         const auto history = m_bench.run({"history", m_book, "26"});
         QCOMPARE(history.code, 0);
-        QCOMPARE(history.out.count('\n'), 6);
+        QCOMPARE(history.out.count('\n'), 7);
         QVERIFY(history.out.startsWith("2026-06-09T14:42:00.000Z  test-site  R. Okafor"));  // 9:42 at UTC - 5 h
     }
 
