@@ -120,7 +120,7 @@ Result<void> Desk::openNamed(const QString& what)
         setKit(id->isEmpty() ? name.section(':', 0, 0) : name.section(':', 0, 0) + ':' + *id);
         return {};
     }
-    return refused("--open must be new, screen, coverage, hand-over, server, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, paper:lot:NAME, paper:review:NAME, site-file:PATH, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
+    return refused("--open must be new, screen, coverage, hand-over, server, publish, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, paper:lot:NAME, paper:review:NAME, site-file:PATH, lot:NAME or kit:SHEET; it is " + what.toStdString() + ".");
 }
 
 }  // namespace groundcount::view

@@ -95,7 +95,7 @@ Result<StartOptions> readArguments(const QStringList& arguments)
     const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en or es, for this run."), QStringLiteral("CODE"));
     const QCommandLineOption place(QStringLiteral("place"), QStringLiteral("day, map, lots or kit."), QStringLiteral("NAME"),
                                    QStringLiteral("day"));
-    const QCommandLineOption open(QStringLiteral("open"), QStringLiteral("What lies open: new, screen, coverage, hand-over, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, paper:lot:NAME, paper:review:NAME, site-file:PATH, lot:NAME (with /review, /figures, /draw, /profile, /tests) or kit:SHEET."),
+    const QCommandLineOption open(QStringLiteral("open"), QStringLiteral("What lies open: new, screen, coverage, hand-over, server, publish, test:NUMBER, record:NUMBER, paper:day, paper:NUMBER, paper:lot:NAME, paper:review:NAME, site-file:PATH, lot:NAME (with /review, /figures, /draw, /profile, /tests) or kit:SHEET."),
                                   QStringLiteral("WHAT"));
     const QCommandLineOption screenshot(QStringLiteral("screenshot"), QStringLiteral("Write the window to a PNG, then end."),
                                         QStringLiteral("FILE"));

@@ -15,7 +15,8 @@ Loader {
         : sheet === "custody" ? "CustodyPage.qml" : sheet === "gauge" ? "GaugePapersPage.qml" : sheet === "material" ? "MaterialPage.qml"
         : sheet === "person" ? "PersonPage.qml" : sheet === "rules" ? "RulesPage.qml"
         : sheet === "site-file" ? "SiteFilePage.qml" : sheet === "background" ? "BackgroundPage.qml" : sheet === "receiver" ? "ReceiverPage.qml"
-        : sheet === "job" ? "JobPage.qml" : sheet === "line" ? "LinePage.qml" : sheet === "lot" ? "LotPage.qml" : sheet === "lift" ? "LiftPage.qml" : sheet === "books" ? "BooksPage.qml" : "OffsetPage.qml"
+        : sheet === "job" ? "JobPage.qml" : sheet === "line" ? "LinePage.qml" : sheet === "lot" ? "LotPage.qml" : sheet === "lift" ? "LiftPage.qml" : sheet === "books" ? "BooksPage.qml"
+        : sheet === "offset" ? "OffsetPage.qml" : ""
 
     Binding {
         target: root.item

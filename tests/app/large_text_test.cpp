@@ -110,6 +110,10 @@ private slots:
         };
         QTRY_VERIFY_WITH_TIMEOUT(!isReading(), 20000);
         QTest::qWait(120);
+        if (open.startsWith(QStringLiteral("kit:")) || open.startsWith(QStringLiteral("site-file:")))
+            QVERIFY2(gallery::byName(window->contentItem(), QStringLiteral("kitSheet")) != nullptr
+                         && gallery::byName(window->contentItem(), QStringLiteral("kitSheet"))->property("item").value<QObject*>() != nullptr,
+                     "KitSheetLoader.qml knows no such sheet");
         const QString folder = qEnvironmentVariable("GROUNDCOUNT_SHOTS");
         if (!folder.isEmpty())
             window->grabWindow().save(QStringLiteral("%1/%2-%3-%4.png").arg(folder, QString(open).replace(':', '-').replace('/', '-'), language).arg(size.width()));
