@@ -109,9 +109,10 @@ Result<void> Desk::openNamed(const QString& what)
         return refused("The book has no lot " + name.toStdString() + ".");
     }
     if (what.startsWith(QStringLiteral("kit:"))) {
-        static const QStringList sheets{QStringLiteral("counts"),   QStringLiteral("stability"), QStringLiteral("custody"), QStringLiteral("gauge"),
-                                        QStringLiteral("material"), QStringLiteral("person"),    QStringLiteral("rules"),   QStringLiteral("offset"),   QStringLiteral("site-file"), QStringLiteral("background"), QStringLiteral("receiver"),
-                                        QStringLiteral("job"),      QStringLiteral("line"),      QStringLiteral("lot"),     QStringLiteral("lift"),      QStringLiteral("books")};
+        static const QStringList sheets{QStringLiteral("counts"), QStringLiteral("stability"), QStringLiteral("custody"), QStringLiteral("gauge"), QStringLiteral("material"),
+                                        QStringLiteral("person"), QStringLiteral("rules"), QStringLiteral("offset"), QStringLiteral("site-file"), QStringLiteral("background"),
+                                        QStringLiteral("receiver"), QStringLiteral("job"), QStringLiteral("line"), QStringLiteral("lot"), QStringLiteral("lift"),
+                                        QStringLiteral("books")};
         if (!sheets.contains(name.section(':', 0, 0)))
             return refused("Kit has the sheets " + sheets.join(QStringLiteral(", ")).toStdString() + "; none is called " + name.toStdString() + ".");
         const auto id = kitSubjectNamed(*m_session, name.section(':', 1));
