@@ -1,5 +1,6 @@
 """Runs every command of the documents: document_commands.py GROUNDBOOK SOURCE [--keep FOLDER] [DOCUMENT...]. A command is a line of a block of four
 spaces, or a fenced block of sh. Each document has a folder of its own that looks like a clone; its lines run in order and must end with 0.
+A document with fenced blocks of diff has a copy of the tree, into which all of them go before its first line; each must fit to the letter.
 prepared.py names what lies there and what does not run as it stands. Commands in running text are held against verbs, options, targets and paths."""
 import os
 import re
@@ -17,11 +18,14 @@ from server import Server
 
 GROUNDBOOK, ROOT = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
 NAMED = sys.argv[3:]
-MISSING = [one for one in ("ogr2ogr", "ninja", "cmake") if not shutil.which(one)]
+MISSING = [one for one in ("ogr2ogr", "ninja", "cmake", "patch") if not shutil.which(one)]
 if MISSING:
-    print(f"Skipped: {', '.join(MISSING)} missing; Debian packages gdal-bin, ninja-build, cmake.")
+    print(f"Skipped: {', '.join(MISSING)} missing; Debian packages gdal-bin, ninja-build, cmake, patch.")
     sys.exit(77)
-FIRST = re.compile(r"(groundbook|groundcount|qt-cmake|cmake|ninja|ctest|cpack|cd|apt|apt-get|python3|[A-Z_]+=\S+|(demo|tests|qml|docs|build[-\w]*)/\S+) ?")
+FIRST = re.compile(r"(groundbook|groundcount|qt-cmake|cmake|ninja|ctest|cpack|sed|patch|cd|apt|apt-get|python3|[A-Z_]+=\S+|(demo|tests|qml|docs|build[-\w]*)/\S+) ?")
+
+
+DIFF = re.compile(r"^```diff\n(.*?)^```$", re.M | re.S)
 
 
 def documents():
@@ -57,12 +61,24 @@ def of(table, document, line, match):
     return [row for row in table if row[0] in (None, document) and match(row[1], line)]
 
 
-def clone(folder):
-    """What a clone holds, by links, and the files of prepared.py beside it."""
+def clone(folder, changes):
+    """What a clone holds, by links, or as a copy with these changes in it; and the files of prepared.py beside it. Returns what of the changes does not fit."""
+    wrong = []
     for one in ROOT.iterdir():
-        if not one.name.startswith((".", "build")):
+        if one.name.startswith((".", "build")):
+            continue
+        if not changes:
             os.symlink(one, folder / one.name)
+        elif one.is_dir():
+            shutil.copytree(one, folder / one.name, symlinks=True)
+        else:
+            shutil.copy2(one, folder / one.name)
+    for change in changes:
+        done = subprocess.run(["patch", "-p1", "--forward", "--batch", "--fuzz=0", "-d", folder], input=change, capture_output=True, text=True)
+        if done.returncode:
+            wrong.append(f"a diff does not fit: {done.stdout.strip()} {done.stderr.strip()}")
     prepared.files(folder, ROOT)
+    return wrong
 
 
 def shell(line, folder, server):
@@ -76,9 +92,10 @@ def shell(line, folder, server):
 
 def run(document, server, problems, name=None):
     name = name or str(document.relative_to(ROOT))
-    lines = list(commands(document.read_text(encoding="utf-8")))
+    text = document.read_text(encoding="utf-8")
+    lines, changes = list(commands(text)), DIFF.findall(text)
     done = 0
-    if not lines:
+    if not lines and not changes:
         return 0
     top = Path(tempfile.mkdtemp(prefix="groundcount-documents-"))
     try:
@@ -86,7 +103,7 @@ def run(document, server, problems, name=None):
         for one in (folder, top / "bin", top / "home"):
             one.mkdir(mode=0o700)
         os.symlink(GROUNDBOOK, top / "bin" / "groundbook")
-        clone(folder)
+        problems += [f"{name}: {one}" for one in clone(folder, changes)]
         for book in prepared.BOOKS.get(name, []):
             shell(f"groundbook play {book}.fieldbook demo/scenario.json", folder, server)
         for number, written, wrong in lines:
@@ -121,14 +138,15 @@ def run(document, server, problems, name=None):
 
 
 def prove(server):
-    """A refused command, an unknown verb, a missing script and a line that is no command must each be found."""
+    """A refused command, an unknown verb, a missing script, a line that is no command and a diff that does not fit must each be found."""
     with tempfile.TemporaryDirectory() as folder:
         planted = Path(folder) / "planted.md"
-        planted.write_text("# Planted\n\n    groundbook check nowhere.fieldbook\n    groundbook dance\n    tests/no-such-script\n    and so on\n", encoding="utf-8")
+        planted.write_text("# Planted\n\n    groundbook check nowhere.fieldbook\n    groundbook dance\n    tests/no-such-script\n    and so on\n\n"
+                           "```diff\n--- a/README.md\n+++ b/README.md\n@@ -1 +1 @@\n-# Another program\n+# Planted\n```\n", encoding="utf-8")
         found = []
         run(planted, server, found, "planted.md")
-    if len(found) != 4:
-        sys.exit(f"FAILED: of four planted faults {len(found)} were found: {found}")
+    if len(found) != 5:
+        sys.exit(f"FAILED: of five planted faults {len(found)} were found: {found}")
     for text in ("groundbook dance", "groundbook export --waltz", "tests/no-such-script", "no_such_test", "--waltz", "cmake -DGROUNDCOUNT_WALTZ=ON"):
         if not prose.wrong_with(text, ROOT, GROUNDBOOK):
             sys.exit(f"FAILED: the planted mention {text!r} was not found")

@@ -62,6 +62,7 @@ BEFORE = [
 # (document or None, pattern of what stands there, what is run instead, why)
 REPLACED = [
     (None, r"ninja -C", "ninja -n -C", "a build takes minutes; a dry run still needs every target and source"),
+    (None, r"^ctest --test-dir (\S+) -R (\S+).*", r"ctest -N --test-dir \1 -R \2 | grep 'Total Tests: [1-9]'", "nothing is built; there must be such tests"),
     (None, r"2e6e 859b 227b 558e", r"$(pdftotext test-26.pdf - | grep -oE '\\b([0-9a-f]{4} ){3}[0-9a-f]{4}\\b' | head -1)", "the code of this very sheet"),
     (None, r"retire north.fieldbook 3f0c91ab", r"retire north.fieldbook $(groundbook keys north.fieldbook | sed -n '2s/^\\(........\\).*/\\1/p')", "a key of this very book"),
     (None, r"--id [-0-9a-f]{36}", r"--id $(groundbook keys north.fieldbook | sed -n '1s/.* //p')", "the id of this very book"),
@@ -74,6 +75,8 @@ NOT_RUN = [
     *[(f"docs/build-{one}.md", r".*", "needs a Qt 6 kit that Debian has not", f"for one in {pieces}; do test -s app/package/$one; done")
       for one, pieces in (("android", "platforms.cmake android/AndroidManifest.xml"), ("ios", "platforms.cmake apple/Info.plist.in"),
                           ("macos", "apple/Info.plist.in apple/groundcount.entitlements"), ("windows", "windows/groundcount.manifest"))],
+    ("docs/newcomer.md", r"build-mine/app/groundcount .*", "needs the build; its options and the page's name must stand in the code",
+     "for one in book at size open screenshot; do grep -qr \"\\\"$one\\\"\" app/view/ui_start.cpp app/main.cpp; done; grep -q '\"certificates\"' app/view/desk_open.cpp"),
     ("docs/packages.md", r"cd build-deb && cpack -G DEB", "needs the build; the name must be the package's",
      "for one in 'PACKAGE_NAME \"groundcount\"' 'PACKAGE_VERSION \"0.1.0\"' 'FILE_NAME \"DEB-DEFAULT\"'; do grep -qi \"$one\" build-deb/CPackConfig.cmake; done"),
     ("docs/packages.md", r"tests/package_arm64", "builds everything for arm64 in a root of its own: an hour",
