@@ -1,5 +1,5 @@
 #include "fuzz/hold.h"
-#include "gis/dataset.h"
+#include "gis/gdal/dataset.h"
 #include "gis/gdal/gdal_setup.h"
 #include "gis/site_file.h"
 
