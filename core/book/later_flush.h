@@ -11,6 +11,7 @@ namespace groundcount::book {
 
 class LaterFlush {
 public:
+    /// @error Unavailable when the disk does not do its part.
     static Result<LaterFlush> begin(const Store& store);
     LaterFlush(LaterFlush&& other) noexcept : m_store(std::exchange(other.m_store, nullptr)) {}
     LaterFlush(const LaterFlush&) = delete;
