@@ -1,3 +1,4 @@
+#include "method/explain/explain_calibration.h"
 #include "method/explain/explain_gauge.h"
 #include "method/explain/explain_offsets.h"
 #include "method/explain/explain_site.h"
@@ -180,6 +181,47 @@ private slots:
         explainsStep(steps, "Station", "10268.0 ft");
         const auto edge = placeFromNumbers(strip, 0.5, 0.01, EdgePolicy::Redraw).value();
         explainsStep(explainPlace(strip, 0.5, 0.01, EdgePolicy::Redraw, edge), "From the left", "0.2 ft, inside an edge: draw again");
+    }
+
+    void densityAndWaterOfRowGC51()
+    {
+        const DensityCurve curve{Length::inches(8), 12.0, 0.019 / kKgPerM3PerLbPerFt3, 0.05, WetDensity::lbPerFt3(100), WetDensity::lbPerFt3(120)};
+        const auto wet = wetDensity(curve, 1.06617387).value();
+        const auto steps = explainWetDensity(curve, 1.06617387, wet, DensityUnit::LbPerFt3);
+        explains(steps, "125.00 lb/ft3");
+        explainsStep(steps, "Ratio of that density", "1.06617");
+        explainsStep(steps, "Calibrated range", "outside: look again");
+        // a thousandth of the ratio taken away and read again is the second way to the same step
+        const double step = wet.lbPerFt3() - wetDensity(curve, 1.06617387 * 0.9995).value().lbPerFt3();
+        explainsStep(steps, "One thousandth of the ratio", places(2 * step, 3) + " lb/ft3");
+        const WaterCurve water{0.012, 0.0165 / kKgPerM3PerLbPerFt3, {}, {}};
+        const auto m = waterDensity(water, 0.22).value();
+        const auto waterSteps = explainWaterDensity(water, 0.22, m, DensityUnit::LbPerFt3);
+        explains(waterSteps, places(m.lbPerFt3(), 2) + " lb/ft3");
+        explainsStep(waterSteps, "Ratio of that water", "0.22000");
+    }
+
+    void tableOfRowGC57()
+    {
+        std::vector<CalibrationRow> rows;
+        const std::vector<double> densities{110, 115, 120, 125, 130}, ratios{1.4342, 1.2997, 1.1774, 1.0662, 0.9650};
+        for (std::size_t i = 0; i < ratios.size(); ++i)
+            rows.push_back({WetDensity::lbPerFt3(densities[i]), ratios[i]});
+        const auto steps = explainWetDensityFromTable(rows, 1.1, {}, wetDensityFromTable(rows, 1.1).value(), DensityUnit::LbPerFt3);
+        explains(steps, "123.48 lb/ft3");
+        explainsStep(steps, "Rows around it", "120.0, 125.0 lb/ft3");
+        explains(explainWetDensityFromTable(rows, 1.1, 0.05, wetDensityFromTable(rows, 1.1, 0.05).value(), DensityUnit::LbPerFt3), "123.43 lb/ft3");
+        explainsStep(explainWetDensityFromTable(rows, 1.4342, {}, rows[0].density, DensityUnit::LbPerFt3), "Rows around it", "110.0, 110.0 lb/ft3");
+    }
+
+    void decayOfRowGC21AndHalfLivesOfRowsGA10ToGA14()
+    {
+        explains(explainDecay(11023, 1826, decayFactor(11023, 1826).value()), "0.891525");
+        const auto said = [](double value, TimeUnit unit) { return explainHalfLife(value, unit, halfLifeDays(value, unit).value()); };
+        explains(said(948288000, TimeUnit::Seconds), "10975.6 d");
+        explains(said(30.1, TimeUnit::Years365), "10986.5 d");
+        explains(said(30.05, TimeUnit::Years365Quarter), "10975.8 d");
+        explains(said(11018.3864, TimeUnit::Days), "11018.4 d");
     }
 };
 

@@ -1,9 +1,13 @@
+#include "method/accept/retest.h"
+#include "method/accept/weighted.h"
 #include "method/explain/explain_compare.h"
+#include "method/explain/explain_draw.h"
 #include "method/explain/explain_lot.h"
 #include "method/explain/explain_uncertainty.h"
 
 #include "core/method/explained.h"
 
+#include <algorithm>
 #include <vector>
 
 using namespace groundcount;
@@ -146,6 +150,46 @@ private slots:
         const auto ovenSteps = explainCompactionUncertainty({WetDensity::kgPerM3(2121), WetDensity::kgPerM3(8)}, {WaterContent::percent(9.8), WaterContent::percent(0.4)},
                                                             {kg(1996), kg(14)}, 95, oven, DensityUnit::KgPerM3);
         explains(ovenSteps, QChar(0xB1) + places(oven.expandedPct, 2) + " %");
+    }
+
+    void everyDrawOfAStripStandsWithItsNumbers()
+    {
+        const StripPlan plan{{10000, 500, 24, 4, 4}, 2, 3, EdgePolicy::Redraw};
+        const auto draw = drawInStrip(plan, 20260609).value();
+        QVERIFY2(!draw.rejected.empty(), "the case must have a rejected draw");
+        const auto steps = explainStripDraw(plan, draw);
+        explains(steps, "6 sites");
+        QCOMPARE(steps.front().numbers, std::string("seed 20260609"));
+        QCOMPARE(steps.size(), 3 + draw.sites.size() + draw.rejected.size());
+        explainsStep(steps, "Sublots", "250.0 ft, 3 in each");
+        const auto& last = draw.sites.back();
+        QCOMPARE(last.sublot, 2);
+        explainsStep(steps, "Site 6 in sublot 2", places(last.place.stationFt, 1) + " ft, " + places(last.place.fromLeftFt, 1) + " ft from the left");
+        // by hand from what the step says: r1 over the second half of the strip
+        QCOMPARE(places(10250 + last.along * 250, 1), places(last.place.stationFt, 1));
+        QVERIFY(std::any_of(steps.begin(), steps.end(), [](const ExplainStep& step) { return step.name.starts_with("Rejected draw 1 ") && step.value.ends_with("inside the edge strip"); }));
+    }
+
+    void everyDrawOfAnAreaStandsWithItsNumbers()
+    {
+        const PlanArea area{{{100, 200}, {160, 200}, {160, 240}}, {}};
+        const auto draw = drawInArea(area, 3, 2, 7).value();
+        QVERIFY2(!draw.rejected.empty(), "half of the extent is outside");
+        const auto steps = explainAreaDraw(area, 2, draw);
+        explains(steps, "3 sites");
+        explainsStep(steps, "Extent", QString("60.00") + kTimes + "40.00");
+        const auto& site = draw.sites.front();
+        explainsStep(steps, "Site 1", "north " + places(100 + site.alongNorth * 60, 2) + ", east " + places(200 + site.alongEast * 40, 2));
+    }
+
+    void weightsAndRetestNumbers()
+    {
+        const std::vector<double> results{95.1, 97.3, 99.1}, lengths{500, 250, 250};
+        const auto mean = weightedMean(results, lengths).value();
+        const auto steps = explainWeightedMean(results, lengths, mean);
+        explains(steps, places((95.1 * 2 + 97.3 + 99.1) / 4, 2));
+        explainsStep(steps, "Results, with the size that each stands for", "1000 in all");
+        explains(explainRetestNumber("021", 2, retestNumber("021", 2).value()), "021B");
     }
 };
 

@@ -1,4 +1,5 @@
 #include "method/explain/explain_hole.h"
+#include "method/explain/explain_laboratory.h"
 #include "method/explain/explain_soil.h"
 #include "method/soil/relative_density.h"
 
@@ -146,6 +147,41 @@ private slots:
     {
         explains(explainConstantMass(1000, 999.5, 0.1, constantMass(1000, 999.5, 0.1).value()), "constant");
         explains(explainConstantMass(1000, 995, 0.1, constantMass(1000, 995, 0.1).value()), "go on drying");
+    }
+
+    void specimenOfRowMD041()
+    {
+        const double pound = 0.45359237, cubicFoot = 0.3048 * 0.3048 * 0.3048;
+        const auto point = compactedPoint(3.70 * pound, 0, cubicFoot / 30, WaterContent::percent(9.9)).value();
+        const auto steps = explainSpecimen(3.70 * pound, 0, cubicFoot / 30, WaterContent::percent(9.9), point, kLb);
+        explains(steps, places(point.dry.lbPerFt3(), 2) + " lb/ft3");
+        explainsStep(steps, "Wet density", "111.00 lb/ft3");
+        const auto energy = compactionEnergyFtLbfPerFt3(5.5, Length::feet(1), 3, 25, cubicFoot / 30).value();
+        const auto said = explainCompactionEnergy(5.5, Length::feet(1), 3, 25, cubicFoot / 30, energy);  // row MD-21A
+        explains(said, "12375 ft-lbf/ft3");
+        QVERIFY2(said[0].numbers.ends_with("0.0333333 ft3"), said[0].numbers.c_str());
+    }
+
+    void voidRatiosOfRowDR06AndUsualRanges()
+    {
+        explains(explainRelativeDensityFromVoids(0.30, 0.92, 0.35, relativeDensityFromVoids(0.30, 0.92, 0.35).value()), "108.8 %");
+        const auto usual = [](double value) { return explainPlausibility("Maximum of an SM", value, 110, 125, "lb/ft3", plausibility(value, 110, 125).value(), "DM72"); };
+        explains(usual(118), "usual");
+        explains(usual(109), "below the usual");
+        explains(usual(126), "above the usual");
+    }
+
+    void sampleOfTheSieveThatTheLargestParticlePasses()
+    {
+        for (const auto rule : {MoistureSampleRule::D2216ToOnePercent, MoistureSampleRule::T265, MoistureSampleRule::T255}) {
+            const auto rows = moistureSampleRows(rule);
+            const auto& row = rows[rows.size() / 2];
+            const Length particle = Length::metres(row.largestParticle.metres() * 0.99);
+            const auto least = leastMoistureSampleG(rule, particle).value();
+            const auto steps = explainMoistureSample(rule, particle, least);
+            explains(steps, sixDigits(row.leastMassG) + " g");
+            explainsStep(steps, "Sieve that the largest particle passes", places(row.largestParticle.metres() * 1000, 2) + " mm");
+        }
     }
 };
 

@@ -1,5 +1,5 @@
-// groundcount_values distributions|geodesics: what core computes, one value a line, "name<TAB>arguments...<TAB>value", for a
-// general-purpose library to compute again (reference_scipy.py, reference_geodsolve.py).
+// groundcount_values distributions|geodesics|alignments: what core computes, one value a line, "name<TAB>arguments...<TAB>value", for a
+// general-purpose library to compute again (reference_scipy.py, reference_geodsolve.py, reference_curves.py).
 #include "book/lot_statistics.h"
 #include "gis/geodesy.h"
 #include "method/accept/control_chart.h"
@@ -8,6 +8,7 @@
 #include "method/accept/pwl.h"
 #include "method/gauge/stability.h"
 #include "method/rules/rule_set.h"
+#include "method/site/alignment.h"
 
 #include <cmath>
 #include <cstdio>
@@ -21,6 +22,8 @@ using namespace groundcount;
 using namespace groundcount::method;
 
 namespace {
+
+constexpr double kPerDegree = 0.017453292519943295;
 
 void print(const char* name, std::initializer_list<double> arguments, double value)
 {
@@ -161,6 +164,43 @@ void geodesics()
     }
 }
 
+void printPoint(const char* word, PlanPoint p, std::initializer_list<double> more)
+{
+    std::printf("%s\t%.17g\t%.17g", word, p.northFt, p.eastFt);
+    for (const double value : more)
+        std::printf("\t%.17g", value);
+    std::printf("\n");
+}
+
+/// Lines through points of intersection with curves of every size, then places beside them: north, east, station, offset to the right.
+void alignments()
+{
+    std::mt19937_64 random(20260613);
+    const auto between = [&](double low, double high) { return low + (high - low) * (static_cast<double>(random() >> 11) * 0x1p-53); };
+    for (int i = 0; i < 30; ++i) {
+        PlanPoint at{between(0, 2000), between(0, 2000)};
+        const PlanPoint begin = at;
+        double heading = between(0, 360);
+        std::vector<IntersectionPoint> curves;
+        for (int k = 0; k < 3; ++k) {
+            at = {at.northFt + 600 * std::cos(heading * kPerDegree), at.eastFt + 600 * std::sin(heading * kPerDegree)};
+            curves.push_back({at, between(80, 350)});
+            heading += (k % 2 == 0 ? 1 : -1) * between(4, 75);
+        }
+        const PlanPoint end{at.northFt + 600 * std::cos(heading * kPerDegree), at.eastFt + 600 * std::sin(heading * kPerDegree)};
+        const auto line = Alignment::fromIntersections(begin, curves, end, 1000, {}).value();
+        printPoint("begin", begin, {});
+        for (const auto& curve : curves)
+            printPoint("curve", curve.point, {curve.radiusFt});
+        printPoint("end", end, {line.lengthFt()});
+        for (int n = 0; n < 40; ++n) {
+            const auto place = line.at(1000 + line.lengthFt() * between(0.001, 0.999), between(-60, 60)).value();
+            const auto found = line.locate(place.northFt, place.eastFt).value();
+            printPoint("place", place, {found.station.feet, found.offsetRightFt});
+        }
+    }
+}
+
 }  // namespace
 
 int main(int argc, char** argv)
@@ -176,6 +216,10 @@ int main(int argc, char** argv)
         geodesics();
         return 0;
     }
-    std::fprintf(stderr, "Usage: groundcount_values distributions|geodesics\n");
+    if (argc == 2 && std::strcmp(argv[1], "alignments") == 0) {
+        alignments();
+        return 0;
+    }
+    std::fprintf(stderr, "Usage: groundcount_values distributions|geodesics|alignments\n");
     return 2;
 }
