@@ -29,9 +29,9 @@ std::vector<ExplainStep> explainWetDensity(const DensityCurve& curve, double rat
     ExplainSteps s(unit);
     const std::string a = figure(curve.a), b = perUnit(curve.bPerKgPerM3, unit), c = figure(curve.c);
     if (const auto back = countRatioOf(curve, wet))
-        s.add("Ratio of that density", "A" + std::string(kTimes) + "exp(\xE2\x88\x92" "B" + kTimes + "density)" + kMinus + "C",
+        s.add("Ratio of that density", "A \u00D7 exp(\u2212B \u00D7 density) \u2212 C",
               times(a, "exp(\xE2\x88\x92" + times(b, s.density(wet)) + ")") + kMinus + c, shown(*back, 5), "D6938-TXT");
-    s.add("One thousandth of the ratio", "\xE2\x88\x92ratio / (1000" + std::string(kTimes) + "B" + kTimes + "(ratio + C))",
+    s.add("One thousandth of the ratio", "\u2212ratio / (1000 \u00D7 B \u00D7 (ratio + C))",
           "\xE2\x88\x92" + shown(ratio, 5) + " / (" + times("1000", times(b, "(" + shown(ratio, 5) + " + " + c + ")")) + ")",
           s.withUnit(WetDensity::kgPerM3(wetDensityPerRatio(curve, ratio) * ratio / 1000), 3), "COMPUTED");
     addRange(s, curve.rangeLow, curve.rangeHigh, wet, calibratedRange(curve, wet));
