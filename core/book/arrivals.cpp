@@ -53,8 +53,9 @@ Result<Arrivals> arrivedSince(const Store& store, std::int64_t since, std::span<
                                      " AND NOT EXISTS (SELECT 1 FROM test_row t WHERE t.id = r.subject) LIMIT 1", {from});
     if (!others)
         return tl::unexpected(others.error());
-    arrivals.onlyTests = others->empty() && subjects->size() <= kMostSubjects;
-    if (!arrivals.onlyTests)
+    const bool isShort = subjects->size() <= kMostSubjects;
+    arrivals.onlyTests = others->empty() && isShort;
+    if (!isShort)
         return arrivals;
     auto tests = testsTouchedBy(store, *subjects);
     const auto draws = drawsOf(store, *subjects, known);

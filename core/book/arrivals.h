@@ -15,8 +15,8 @@ namespace groundcount::book {
 struct Arrivals {
     std::int64_t upTo = 0;         ///< the place of the last record, asked from the next time
     bool onlyTests = false;        ///< every list but tests and sites is as it was; otherwise read all of them again
-    std::vector<TestRow> tests;    ///< new or changed, with onlyTests
-    std::vector<SiteRow> sites;    ///< every site of the draws concerned, with onlyTests
+    std::vector<TestRow> tests;    ///< new or changed; none of a long list, which is no longer onlyTests
+    std::vector<SiteRow> sites;    ///< every site of the draws concerned, likewise
 };
 
 /// @param since what Store::lastRow or `upTo` said

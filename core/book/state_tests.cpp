@@ -20,6 +20,8 @@ constexpr const char* kTests =
     " water, dry, content_pct, compaction_pct, maximum, optimum_pct, coarse_pct, uncertainty_pct, minimum_pct, maximum_pct, window_low_pct,"
     " window_high_pct, standard_count, density_count, moisture_count, overrides, rule_set, core, record, device, conflict FROM test_row";
 
+const std::atomic<bool> kNoStop = false;
+
 /// Reads the rows of kTests, with the names they point to.
 class TestReader {
 public:
@@ -46,11 +48,14 @@ public:
     }
 
     /// @param expected rows that are likely, so that none is moved while the list grows
-    Result<std::vector<TestRow>> list(const std::string& where, std::initializer_list<std::string> values, std::size_t expected = 0)
+    /// @param stop ends the reading with an error
+    Result<std::vector<TestRow>> list(const std::string& where, std::initializer_list<std::string> values, std::size_t expected = 0,
+                                      const std::atomic<bool>& stop = kNoStop)
     {
         std::vector<TestRow> rows;
         rows.reserve(expected);
-        const auto read = each(where, values, [&]() -> TestRow& { return rows.emplace_back(); }, [](TestRow&) { return Result<void>{}; });
+        const auto read = each(where, values, [&]() -> TestRow& { return rows.emplace_back(); },
+                               [&](TestRow&) { return stop ? Result<void>(unavailable("The reading of the tests was stopped.")) : Result<void>{}; });
         if (!read)
             return tl::unexpected(read.error());
         return byStart(std::move(rows));
@@ -118,14 +123,25 @@ Result<std::vector<TestRow>> StateQuery::tests(const TestFilter& filter) const
     auto reader = readerOf(m_store);
     if (!reader)
         return tl::unexpected(reader.error());
-    if (filter.lot.empty() && filter.lift.empty() && filter.person.empty()) {
-        const auto rows = m_store.database().ask("SELECT count(*) FROM test_row");
-        if (!rows)
-            return tl::unexpected(rows.error());
-        return reader->list("", {}, std::strtoull(rows->c_str(), nullptr, 10));
-    }
+    if (filter.lot.empty() && filter.lift.empty() && filter.person.empty())
+        return allTests(m_store, kNoStop);
     return reader->list(" WHERE (?1 = '' OR lot = ?1) AND (?2 = '' OR lift = ?2) AND (?3 = '' OR person = ?3)",
                         {filter.lot, filter.lift, filter.person});
+}
+
+Result<bool> hasMoreTests(const Store& store, std::int64_t most)
+{
+    return store.database().ask("SELECT count(*) FROM (SELECT 1 FROM test_row LIMIT " + std::to_string(most + 1) + ")").map([&](const std::string& count) {
+        return std::strtoll(count.c_str(), nullptr, 10) > most;
+    });
+}
+
+Result<std::vector<TestRow>> allTests(const Store& store, const std::atomic<bool>& stop)
+{
+    const auto rows = store.database().ask("SELECT count(*) FROM test_row");
+    if (!rows)
+        return tl::unexpected(rows.error());
+    return readerOf(store).and_then([&](TestReader reader) { return reader.list("", {}, std::strtoull(rows->c_str(), nullptr, 10), stop); });
 }
 
 Result<std::vector<TestRow>> testsOfLot(const Store& store, const std::string& lot)

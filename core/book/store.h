@@ -55,6 +55,10 @@ public:
     /// The same through the registered sqlite3_vfs `vfs`, held by this Store alone: how power cuts and failing disks are tried.
     static Result<Store> openOn(const std::string& vfs, const std::string& path, OpenMode mode, std::optional<DeviceKey> key);
     static constexpr std::int64_t kCheckedAtOpen = 50'000;
+    /// Another Store on the same file, for a thread that only reads. What this one checked when it was opened is not checked again: only what
+    /// came since is; `damage()` is the one known here, else of those.
+    /// @error as `open`; Refused for a store that holds its file alone
+    Result<Store> readBeside() const;
 
     Store(Store&&) noexcept;
     Store& operator=(Store&&) noexcept;

@@ -32,6 +32,8 @@ struct Store::Inner {
     std::string path;
     std::string damage;
     bool readOnly = false;
+    bool isAlone = false;            ///< no other connection can be had to the file
+    std::int64_t checkedUpTo = 0;    ///< the last row whose hash was checked at opening, with those before it
     int format = kFormat;
     std::optional<DeviceKey> key;
 
@@ -55,7 +57,7 @@ Result<void> checkFormat(Database& db, const std::string& path);
 int formatOf(Database& db);
 /// Gives a book of format 1 the empty id that its records were sealed with, without writing to the file.
 Result<void> idOfFormat1(Database& db);
-/// "" or the first broken record among the newest `most`.
-std::string firstDamage(Database& db, std::int64_t most);
+/// "" or the first broken record among the newest `most` that stand behind row `after`.
+std::string firstDamage(Database& db, std::int64_t most, std::int64_t after);
 
 }  // namespace groundcount::book

@@ -2,6 +2,7 @@
 #include "book/seal.h"
 #include "book/store_inner.h"
 
+#include <cstdlib>
 #include <filesystem>
 #include <sodium.h>
 
@@ -101,12 +102,12 @@ Result<void> idOfFormat1(Database& db)
     return db.exec("CREATE TEMP TABLE book(id TEXT NOT NULL); INSERT INTO temp.book VALUES('')");
 }
 
-std::string firstDamage(Database& db, std::int64_t most)
+std::string firstDamage(Database& db, std::int64_t most, std::int64_t after)
 {
-    auto rows = db.use(std::string("SELECT ") + kRecordColumns + " FROM record WHERE row > (SELECT coalesce(max(row), 0) FROM record) - ? ORDER BY row");
+    auto rows = db.use(std::string("SELECT ") + kRecordColumns + " FROM record WHERE row > max((SELECT coalesce(max(row), 0) FROM record) - ?1, ?2) ORDER BY row");
     if (!rows)
         return rows.error().what;
-    rows->bind(1, most);
+    rows->bind(1, most).bind(2, after);
     for (;;) {
         const auto row = rows->step();
         if (!row)
@@ -133,7 +134,29 @@ Result<Store> Store::open(const std::string& path, OpenMode mode, std::optional<
 
 Result<Store> Store::openOn(const std::string& vfs, const std::string& path, OpenMode mode, std::optional<DeviceKey> key)
 {
-    return openBy([&](Access access) { return Database::openOn(vfs, path, access); }, path, mode, std::move(key));
+    auto store = openBy([&](Access access) { return Database::openOn(vfs, path, access); }, path, mode, std::move(key));
+    if (store)
+        store->m_inner->isAlone = true;
+    return store;
+}
+
+Result<Store> Store::readBeside() const
+{
+    if (m_inner->isAlone)
+        return refused("The field book " + path() + " is held by one program alone and cannot be read by a second connection.");
+    auto db = Database::open(path(), Access::ReadOnly);
+    if (!db)
+        return tl::unexpected(db.error());
+    auto inner = std::make_unique<Inner>();
+    inner->db = std::move(*db);
+    inner->path = path();
+    inner->readOnly = true;
+    if (auto format = checkFormat(inner->db, path()); !format)
+        return tl::unexpected(format.error());
+    inner->format = formatOf(inner->db);
+    inner->checkedUpTo = m_inner->checkedUpTo;
+    inner->damage = damage().empty() ? firstDamage(inner->db, kCheckedAtOpen, m_inner->checkedUpTo) : damage();
+    return Store(std::move(inner));
 }
 
 Result<Store> Store::openBy(const Connect& connect, const std::string& path, OpenMode mode, std::optional<DeviceKey> key)
@@ -159,7 +182,9 @@ Result<Store> Store::openBy(const Connect& connect, const std::string& path, Ope
         if (auto format = checkFormat(inner->db, path); !format)
             return tl::unexpected(format.error());
         inner->format = formatOf(inner->db);
-        inner->damage = firstDamage(inner->db, kCheckedAtOpen);
+        const auto last = inner->db.ask("SELECT coalesce(max(row), 0) FROM record");  // before the check: what comes meanwhile is no part of it
+        inner->damage = firstDamage(inner->db, kCheckedAtOpen, 0);
+        inner->checkedUpTo = last ? std::strtoll(last->c_str(), nullptr, 10) : 0;
     }
     if (!inner->damage.empty() && !inner->readOnly) {
         inner->readOnly = true;

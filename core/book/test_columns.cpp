@@ -1,53 +1,22 @@
 #include "book/test_columns.h"
 
-#include "book/row_reader.h"
+#include "book/column_range.h"
+#include "book/database.h"
+#include "book/read_view.h"
 #include "book/state_query.h"
 
 #include <algorithm>
-#include <chrono>
 #include <limits>
 #include <numeric>
+#include <optional>
+#include <thread>
 #include <unordered_map>
 
 namespace groundcount::book {
 
 namespace {
 
-constexpr std::size_t kReservedAtMost = 2'000'000;  // a row number of a foreign file is only a hint
-
-int digitOf(char c)
-{
-    return c <= '9' ? c - '0' : c - 'a' + 10;
-}
-
-std::array<std::uint8_t, 16> bytesOf(std::string_view uuid)
-{
-    std::array<std::uint8_t, 16> bytes{};
-    std::size_t at = 0;
-    for (std::size_t i = 0; i + 1 < uuid.size() && at < bytes.size(); ++i)
-        if (uuid[i] != '-') {
-            bytes[at++] = static_cast<std::uint8_t>(digitOf(uuid[i]) * 16 + digitOf(uuid[i + 1]));
-            ++i;
-        }
-    return bytes;
-}
-
-/// Of a time in the form of records, which the seal has checked.
-std::int64_t millisecondsOf(std::string_view at)
-{
-    if (at.size() != 24)
-        return 0;
-    const auto number = [&](std::size_t from, std::size_t digits) {
-        int value = 0;
-        for (std::size_t i = from; i < from + digits; ++i)
-            value = value * 10 + (at[i] - '0');
-        return value;
-    };
-    using namespace std::chrono;
-    const sys_days day = year_month_day(year(number(0, 4)), month(static_cast<unsigned>(number(5, 2))), std::chrono::day(static_cast<unsigned>(number(8, 2))));
-    return duration_cast<milliseconds>(day.time_since_epoch()).count() + number(11, 2) * 3'600'000LL + number(14, 2) * 60'000LL +
-           number(17, 2) * 1000LL + number(20, 3);
-}
+constexpr std::int64_t kRowsWorthAThread = 20'000;
 
 template <class Value>
 void arrange(std::vector<Value>& column, const std::vector<std::uint32_t>& order)
@@ -59,60 +28,6 @@ void arrange(std::vector<Value>& column, const std::vector<std::uint32_t>& order
     column = std::move(arranged);
 }
 
-class Reader {
-public:
-    Reader(TestColumns& into, double metresPerGridUnit) : m_into(into), m_metres(metresPerGridUnit) {}
-
-    void reserve(std::size_t rows)
-    {
-        const auto each = [rows](auto&... columns) { (columns.reserve(rows), ...); };
-        each(m_into.id, m_into.number, m_into.compactionPct, m_into.startedMs, m_into.north, m_into.east, m_into.lot, m_into.lift,
-             m_into.person, m_into.state, m_into.purpose, m_into.conflict);
-    }
-
-    void row(const Statement& row)
-    {
-        m_into.id.push_back(bytesOf(row.view(0)));
-        m_into.number.emplace_back(row.view(1));
-        m_into.lot.push_back(subject(row.view(2), m_last[0]));
-        m_into.lift.push_back(subject(row.view(3), m_last[1]));
-        m_into.person.push_back(subject(row.view(4), m_last[2]));
-        m_into.purpose.push_back(static_cast<TestPurpose>(row.whole(5)));
-        m_into.state.push_back(static_cast<TestState>(row.whole(6)));
-        m_into.startedMs.push_back(millisecondsOf(row.view(7)));
-        if (const std::string_view unit = row.view(10); unit != m_unit) {
-            m_unit = unit;
-            m_factor = unit.empty() ? 1 : metresPer(m_unit) / m_metres;
-        }
-        const double factor = m_factor;
-        const double none = std::numeric_limits<double>::quiet_NaN();
-        // the same number when the units agree, so that no digit moves
-        m_into.north.push_back(row.isNull(8) ? none : factor == 1 ? row.real(8) : row.real(8) * factor);
-        m_into.east.push_back(row.isNull(9) ? none : factor == 1 ? row.real(9) : row.real(9) * factor);
-        m_into.compactionPct.emplace_back(row.view(11));
-        m_into.conflict.push_back(row.whole(12) != 0);
-    }
-
-private:
-    /// The place of a subject; the tests of a lift mostly stand together, so that the last answer is tried first.
-    std::uint32_t subject(std::string_view text, std::uint32_t& last)
-    {
-        if (last < m_into.subjects.size() && m_into.subjects[last] == text)
-            return last;
-        const auto [place, isNew] = m_places.try_emplace(std::string(text), static_cast<std::uint32_t>(m_into.subjects.size()));
-        if (isNew)
-            m_into.subjects.emplace_back(text);
-        return last = place->second;
-    }
-
-    TestColumns& m_into;
-    double m_metres;
-    std::unordered_map<std::string, std::uint32_t> m_places;
-    std::array<std::uint32_t, 3> m_last{};  ///< of lot, lift, person
-    std::string m_unit;
-    double m_factor = 1;
-};
-
 void byStart(TestColumns& c)
 {
     std::vector<std::uint32_t> order(c.size());
@@ -123,8 +38,66 @@ void byStart(TestColumns& c)
     if (std::is_sorted(order.begin(), order.end(), before))
         return;
     std::sort(order.begin(), order.end(), before);
-    const auto each = [&order](auto&... columns) { (arrange(columns, order), ...); };
-    each(c.id, c.number, c.compactionPct, c.startedMs, c.north, c.east, c.lot, c.lift, c.person, c.state, c.purpose, c.conflict);
+    eachColumn(c, [&order](auto& column) { arrange(column, order); });
+}
+
+/// One range of rows, read by a store of its own; the first by the one that was asked.
+struct Side {
+    std::unique_ptr<Store> store;
+    std::optional<ReadView> view;
+    TestColumns columns;
+    Result<void> done;
+};
+
+/// Stores that see the book at one moment; none where that cannot be had: somebody sealed between, or the file is held by one store alone.
+std::vector<Side> sidesOf(const Store& store, unsigned ranges)
+{
+    std::vector<Side> sides(ranges);
+    std::optional<std::int64_t> moment;
+    for (Side& side : sides) {
+        auto beside = store.readBeside();
+        if (!beside)
+            return {};
+        side.store = std::make_unique<Store>(std::move(*beside));
+        auto view = ReadView::begin(*side.store);
+        const auto last = side.store->lastRow();
+        if (!view || !last || (moment && *moment != *last))
+            return {};
+        moment = *last;
+        side.view.emplace(std::move(*view));
+    }
+    return sides;
+}
+
+/// Puts the rows of another range behind these.
+void append(TestColumns& all, TestColumns some)
+{
+    std::unordered_map<std::string, std::uint32_t> known;
+    for (std::uint32_t i = 0; i < all.subjects.size(); ++i)
+        known.emplace(all.subjects[i], i);
+    std::vector<std::uint32_t> places;
+    for (std::string& subject : some.subjects) {
+        const auto [place, isNew] = known.try_emplace(subject, static_cast<std::uint32_t>(all.subjects.size()));
+        if (isNew)
+            all.subjects.push_back(std::move(subject));
+        places.push_back(place->second);
+    }
+    for (auto* column : {&some.lot, &some.lift, &some.person})
+        for (std::uint32_t& place : *column)
+            place = places[place];
+    const auto join = [](auto& to, auto& from) { to.insert(to.end(), std::make_move_iterator(from.begin()), std::make_move_iterator(from.end())); };
+    join(all.id, some.id);
+    join(all.number, some.number);
+    join(all.compactionPct, some.compactionPct);
+    join(all.startedMs, some.startedMs);
+    join(all.north, some.north);
+    join(all.east, some.east);
+    join(all.lot, some.lot);
+    join(all.lift, some.lift);
+    join(all.person, some.person);
+    join(all.state, some.state);
+    join(all.purpose, some.purpose);
+    join(all.conflict, some.conflict);
 }
 
 }  // namespace
@@ -142,7 +115,7 @@ std::string TestColumns::idText(std::size_t i) const
     return text;
 }
 
-Result<TestColumns> testColumns(const Store& store)
+Result<TestColumns> testColumns(const Store& store, unsigned ranges)
 {
     const auto job = StateQuery(store).job();
     if (!job)
@@ -150,21 +123,32 @@ Result<TestColumns> testColumns(const Store& store)
     const auto most = store.database().ask("SELECT coalesce(max(rowid), 0) FROM test_row");
     if (!most)
         return tl::unexpected(most.error());
-    TestColumns columns;
-    Reader reader(columns, job->metresPerGridUnit);
-    reader.reserve(std::min<std::size_t>(std::strtoull(most->c_str(), nullptr, 10), kReservedAtMost));
-    auto query = store.database().use("SELECT id, number, lot, lift, person, purpose, state, started_at, north, east, grid_unit, compaction_pct,"
-                                      " conflict FROM test_row");
-    if (!query)
-        return tl::unexpected(query.error());
-    for (;;) {
-        const auto row = query->step();
-        if (!row)
-            return tl::unexpected(row.error());
-        if (!*row)
-            break;
-        reader.row(*query);
-    }
+    const std::int64_t rows = std::strtoll(most->c_str(), nullptr, 10);
+    if (ranges == 0)
+        ranges = static_cast<unsigned>(std::clamp<std::int64_t>(rows / kRowsWorthAThread, 1, std::max(1U, std::thread::hardware_concurrency())));
+    auto sides = ranges > 1 ? sidesOf(store, ranges) : std::vector<Side>();
+    if (sides.empty())
+        sides.emplace_back();  // one pass over the store itself
+    const auto bound = [&](std::size_t i) { return rows * static_cast<std::int64_t>(i) / static_cast<std::int64_t>(sides.size()); };
+    const auto read = [&](std::size_t i) {
+        Side& side = sides[i];
+        // open at both ends: the last row number is a hint, and none is left out
+        const std::int64_t from = i == 0 ? std::numeric_limits<std::int64_t>::min() : bound(i) + 1;
+        const std::int64_t to = i + 1 == sides.size() ? std::numeric_limits<std::int64_t>::max() : bound(i + 1);
+        side.done = readRange(side.store ? *side.store : store, from, to, job->metresPerGridUnit, side.columns);
+    };
+    std::vector<std::thread> threads;
+    for (std::size_t i = 1; i < sides.size(); ++i)
+        threads.emplace_back(read, i);
+    read(0);
+    for (std::thread& thread : threads)
+        thread.join();
+    for (const Side& side : sides)
+        if (!side.done)
+            return tl::unexpected(side.done.error());
+    TestColumns columns = std::move(sides[0].columns);
+    for (std::size_t i = 1; i < sides.size(); ++i)
+        append(columns, std::move(sides[i].columns));
     byStart(columns);
     return columns;
 }

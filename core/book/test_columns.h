@@ -28,7 +28,8 @@ struct TestColumns {
     std::string idText(std::size_t i) const;       ///< 8-4-4-4-12
 };
 
-/// Reads the columns of every test in one pass. @error Unavailable when the book cannot be read.
-Result<TestColumns> testColumns(const Store& store);
+/// Reads the columns of every test. @param ranges of rows that are read side by side, each by a connection of its own, all at one moment; 0 = one for
+///   each core when the book is long @error Unavailable when the book cannot be read.
+Result<TestColumns> testColumns(const Store& store, unsigned ranges = 0);
 
 }  // namespace groundcount::book

@@ -4,6 +4,8 @@
 #include "book/store.h"
 #include "method/error.h"
 
+#include <atomic>
+#include <cstdint>
 #include <functional>
 #include <string>
 #include <vector>
@@ -15,6 +17,12 @@ namespace groundcount::book {
 /// not ask the same store for tests.
 /// @error Unavailable when the book cannot be read.
 Result<void> eachTestByNumber(const Store& store, const std::function<Result<void>(const TestRow&)>& sink);
+
+/// Whether the book holds more tests than `most`; counts no further. @error Unavailable when the book cannot be read.
+Result<bool> hasMoreTests(const Store& store, std::int64_t most);
+
+/// Every test, as StateQuery::tests; ends early when `stop` is set. @error Unavailable when the book cannot be read, or was stopped.
+Result<std::vector<TestRow>> allTests(const Store& store, const std::atomic<bool>& stop);
 
 /// The order of StateQuery::tests: by start, then by id.
 inline bool startsBefore(const TestRow& a, const TestRow& b)

@@ -49,6 +49,7 @@ private slots:
     void amendmentMustFitWhatItAmends();
     void secondProcessSeesNewRecordsAtOnce();
     void damagedBookOpensReadOnlyAndNamesTheRecord();
+    void aReaderBesideChecksWhatCameSince();
     void damagedPagesAreToldNotCrashedOn();
     void foreignFilesAreRefused();
     void aBookWhoseMakingWasCutShortIsMadeAgain();
@@ -176,6 +177,24 @@ void StoreTest::damagedBookOpensReadOnlyAndNamesTheRecord()
     QCOMPARE(StateQuery(store).people()->size(), std::size_t(1));  // the rest is still there to be read
 }
 
+void StoreTest::aReaderBesideChecksWhatCameSince()
+{
+    Bench bench;
+    Store store = bench.make();
+    QVERIFY(store.sealAll(setup()));
+    const Store opened = Store::open(bench.path, OpenMode::ReadOnly).value();
+    QVERIFY(opened.readBeside()->damage().empty());
+    QCOMPARE(StateQuery(opened.readBeside().value()).people()->size(), std::size_t(1));
+    QVERIFY(store.seal(entry("note", 100, {{"text", "after it was opened"}}, 500)));
+    QVERIFY(tamper(bench.path, "UPDATE record SET body = replace(body, 'after', 'before') WHERE kind = 'note'"));
+    const auto beside = opened.readBeside();
+    QVERIFY(beside->isReadOnly());
+    QVERIFY2(beside->damage().find("note of") != std::string::npos, beside->damage().c_str());
+    // what is known to be damaged stays so
+    const Store damaged = Store::open(bench.path, OpenMode::ReadWrite, key()).value();
+    QCOMPARE(damaged.readBeside()->damage(), damaged.damage());
+    QVERIFY(!damaged.damage().empty());
+}
 void StoreTest::damagedPagesAreToldNotCrashedOn()
 {
     Bench bench;
