@@ -6,9 +6,8 @@
 
 namespace groundcount::view {
 
-Result<QString> loadFonts()
+Result<QString> readFonts()
 {
-    QString family;
     for (const char* weight : {"Medium", "Bold", "Black"}) {
         const QString path = QStringLiteral(":/groundcount/fonts/Lato-%1.ttf").arg(QLatin1String(weight));
         const int id = QFontDatabase::addApplicationFont(path);
@@ -16,14 +15,24 @@ Result<QString> loadFonts()
         if (id < 0 || families.isEmpty()) {
             return unavailable("The font file " + path.toStdString() + " could not be read from the program.");
         }
-        family = families.constFirst();
     }
     // The heavier files answer to "Lato" with a style of their own; "Lato" is the family they all join.
-    family = QStringLiteral("Lato");
-    QFont font(family);
-    font.setPixelSize(16);
-    QGuiApplication::setFont(font);
+    return QStringLiteral("Lato");
+}
+
+Result<QString> useFonts(Result<QString> family)
+{
+    if (family) {
+        QFont font(*family);
+        font.setPixelSize(16);
+        QGuiApplication::setFont(font);
+    }
     return family;
+}
+
+Result<QString> loadFonts()
+{
+    return useFonts(readFonts());
 }
 
 } // namespace groundcount::view

@@ -26,6 +26,10 @@ Session::Session(QObject* parent) : QObject(parent), m_ruleSet(method::neutralRu
     m_rules = method::evaluationRules(m_ruleSet).value();
     m_lookTimer.setInterval(kLookForOthersMs);
     connect(&m_lookTimer, &QTimer::timeout, this, &Session::lookForOthers);
+    connect(&m_system, &JobSystem::failed, this, [this] {
+        if (m_trouble.isEmpty())
+            setTrouble(QString::fromStdString(m_system.trouble()));
+    });
 }
 
 Session::~Session()
@@ -50,8 +54,6 @@ void Session::setInstance(Session* session)
 
 Result<void> Session::open(const QString& bookPath, const QString& keyPath)
 {
-    if (const auto systems = gis::Crs::selfTest(); !systems)
-        return systems;
     const auto key = book::DeviceKey::loadOrMake(keyPath.toStdString());
     if (!key)
         return tl::unexpected(key.error());
@@ -206,8 +208,8 @@ void Session::takeFix()
     m_receiverTrouble = fix && fix->frozen   ? tr("The receiver repeats the same position: do not rely on it.")
                         : fix && fix->jumped ? tr("The position jumped farther than anyone moves: wait until it stands still.")
                                              : QString();
-    if (fix && m_crs) {
-        const auto grid = m_crs->fromGeographic({fix->latitude, fix->longitude});
+    if (fix && crs()) {
+        const auto grid = crs()->fromGeographic({fix->latitude, fix->longitude});
         // 2DRMS of the receiver's own sigmas; without them the circle is not drawn smaller than is known.
         if (grid)
             m_own = OwnPlace{grid->north, grid->east, fix->drmsM() ? 2 * *fix->drmsM() : kNoPlace};

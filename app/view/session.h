@@ -6,6 +6,7 @@
 #include "method/error.h"
 #include "method/rules/rule_set.h"
 #include "view/job_lines.h"
+#include "view/job_system.h"
 
 #include <QDateTime>
 #include <QObject>
@@ -19,9 +20,6 @@
 
 namespace groundcount::book {
 class Store;
-}
-namespace groundcount::gis {
-class Crs;
 }
 namespace groundcount::position {
 class PositionSource;
@@ -110,7 +108,7 @@ public:
     const method::RuleSet& ruleSet() const { return m_ruleSet; }
     const method::EvaluationRules& rules() const { return m_rules; }
     const JobLines& lines() const { return m_lines; }  ///< by name; the ones that can be read
-    const gis::Crs* crs() const { return m_crs.get(); }
+    const gis::Crs* crs() const { return m_system.crs(); }  ///< made when it is first asked for
     /// Where the person is now; empty while the receiver is lost or repeats itself.
     std::optional<OwnPlace> ownPlace() const;
     QString receiverTrouble() const { return m_receiverTrouble; }
@@ -143,6 +141,10 @@ public:
     /// A fresh UUID for a new subject.
     static std::string newId();
 
+public slots:
+    /// Makes the job's coordinate system beside the pages, once; `trouble` tells when it, or PROJ's database, cannot be used.
+    void findSystem() { m_system.makeBeside(); }
+
 signals:
     void recordsChanged();
     void troubleChanged();
@@ -173,7 +175,7 @@ private:
     method::RuleSet m_ruleSet;
     method::EvaluationRules m_rules;
     JobLines m_lines;
-    std::unique_ptr<gis::Crs> m_crs;
+    mutable JobSystem m_system;
     std::optional<OwnPlace> m_own;
 };
 

@@ -92,14 +92,9 @@ void Session::refreshGround(std::string& trouble)
         if (trouble.empty())
             trouble = error.what;
     };
-    m_crs.reset();
-    if (job.epsg > 0 || !job.crsWkt.empty()) {
-        auto crs = job.epsg > 0 ? gis::Crs::fromEpsg(job.epsg) : gis::Crs::fromWkt(job.crsWkt);
-        if (crs)
-            m_crs = std::make_unique<gis::Crs>(std::move(*crs));
-        else
-            keep(crs.error());
-    }
+    m_system.set(job.epsg, job.crsWkt);
+    if (trouble.empty())
+        trouble = m_system.trouble();
     m_lines.clear();
     if (const auto rows = book::StateQuery(*m_store).alignments())
         for (const auto& row : *rows) {

@@ -161,13 +161,17 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
     if (options.at) {
         session->setClock(*options.at);
     }
-    // The book is opened while the window's types are loaded; nothing asks the session before both are done.
+    // The book is opened and the fonts are read while the types of the window and of its first page are loaded; nothing asks the session, and
+    // nothing writes, before all are done.
     auto opening = std::async(std::launch::async, [session, &options] { return openBook(*session, options); });
-    const auto fonts = view::loadFonts();
+    auto lettering = std::async(std::launch::async, view::readFonts);
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     const QUrl windowUrl(QStringLiteral("qrc:/qt/qml/Groundcount/Main.qml"));
     const QQmlComponent windowType(&engine, windowUrl);
+    if (options.place == QStringLiteral("day"))
+        const QQmlComponent pageType(&engine, QUrl(QStringLiteral("qrc:/qt/qml/Groundcount/pages/DayPage.qml")));
     const auto opened = opening.get();
+    const auto fonts = view::useFonts(lettering.get());
     if (!fonts) {
         return tl::unexpected(fonts.error());
     }
@@ -207,6 +211,7 @@ Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
     if (engine.rootObjects().isEmpty()) {
         return unavailable("The main window could not be loaded.");
     }
+    QObject::connect(engine.rootObjects().constFirst(), SIGNAL(frameSwapped()), session, SLOT(findSystem()), Qt::QueuedConnection);
     return options.open.isEmpty() ? Result<void>() : desk->openNamed(options.open);
 }
 

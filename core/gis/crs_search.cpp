@@ -26,7 +26,10 @@ Result<std::vector<FoundCrs>> findCrs(const std::string& words, std::size_t most
     if (wanted.empty())
         return refused("Words of a coordinate system are needed: its code, its name or the place it is meant for.");
     const ProjContext context = newProjContext();
+    const auto silent = unavailable("The coordinate system database proj.db does not answer; check the PROJ installation.");
     PROJ_CRS_LIST_PARAMETERS* parameters = proj_get_crs_list_parameters_create();
+    if (!parameters)
+        return silent;
     const PJ_TYPE projected = PJ_TYPE_PROJECTED_CRS;
     parameters->types = &projected;
     parameters->typesCount = 1;
@@ -36,7 +39,7 @@ Result<std::vector<FoundCrs>> findCrs(const std::string& words, std::size_t most
                                                                          proj_crs_info_list_destroy);
     proj_get_crs_list_parameters_destroy(parameters);
     if (!list || count == 0)
-        return unavailable("The coordinate system database proj.db does not answer; check the PROJ installation.");
+        return silent;
     std::vector<FoundCrs> found;
     for (int i = 0; i < count; ++i) {
         const PROJ_CRS_INFO& one = *list.get()[i];

@@ -7,8 +7,15 @@ import Groundcount
 FocusScope {
     id: root
 
+    property bool drawn: false
+
     objectName: "dayPage"
 
+    Timer {
+        interval: 0
+        running: true
+        onTriggered: root.drawn = true
+    }
     DayView {
         id: day
         session: Session
@@ -111,10 +118,11 @@ FocusScope {
                 title: qsTr("Results")
                 count: day.results.count
             }
+            // They come with the second frame: what the day begins with does not wait for what it has brought so far.
             RowColumn {
                 objectName: "resultsRows"
                 width: parent.width
-                rows: day.results
+                rows: root.drawn ? day.results : null
                 onPicked: rowId => Desk.openTest(rowId)
             }
             LinkRow {

@@ -7,7 +7,7 @@ import Groundcount
 FocusScope {
     id: root
 
-    required property ObstacleSheet obstacle
+    readonly property ObstacleSheet obstacle: Desk.obstacle
     readonly property bool compact: height < 700
 
     objectName: "obstaclePage"

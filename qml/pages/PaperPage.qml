@@ -8,16 +8,14 @@ import Groundcount
 FocusScope {
     id: root
 
-    property alias what: paper.what
     property bool large: false
     readonly property real pageWidth: (scroll.width < 860 ? scroll.width - 2 * Theme.gap3 : 820) * (large ? 2.2 : 1)
     readonly property real pageSpeed: 1600
-    signal back
 
     objectName: "paperPage"
     // The page that led here had the keys.
     Component.onCompleted: root.forceActiveFocus()
-    Keys.onEscapePressed: root.back()
+    Keys.onEscapePressed: Desk.paper = ""
     Keys.onUpPressed: bar.decrease()
     Keys.onDownPressed: bar.increase()
     Keys.onPressed: event => {
@@ -43,6 +41,7 @@ FocusScope {
     PaperSheet {
         id: paper
         session: Session
+        what: Desk.paper
     }
     Rectangle {
         anchors.fill: parent
@@ -55,7 +54,7 @@ FocusScope {
         width: parent.width - 2 * Theme.margin
         title: paper.title === "" ? qsTr("Sheet") : paper.title
         hasBack: true
-        onBack: root.back()
+        onBack: Desk.paper = ""
     }
     Flickable {
         id: scroll

@@ -5,11 +5,10 @@ import Groundcount
 FocusScope {
     id: root
 
-    required property ScreenSettings settings
-    signal back
+    readonly property ScreenSettings settings: Desk.screen
 
     objectName: "screenPage"
-    Keys.onEscapePressed: root.back()
+    Keys.onEscapePressed: Desk.screenOpen = false
 
     Rectangle {
         anchors.fill: parent
@@ -22,7 +21,7 @@ FocusScope {
         width: parent.width - 2 * Theme.margin
         title: qsTr("Screen")
         hasBack: true
-        onBack: root.back()
+        onBack: Desk.screenOpen = false
     }
     Flickable {
         id: scroll

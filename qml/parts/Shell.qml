@@ -2,7 +2,8 @@ import QtQuick
 import Groundcount
 
 // The four places and the way between them. A place is loaded when it is first asked for and kept from then on. A test's
-// sheet lies over the place on a phone; wide, it takes the place of the day's sheet beside the map.
+// sheet lies over the place on a phone; wide, it takes the place of the day's sheet beside the map. Every page is named by its
+// file, so that the first frame does not wait for the types of a page that is not shown.
 FocusScope {
     id: root
 
@@ -13,13 +14,16 @@ FocusScope {
 
     objectName: "shell"
 
-    SideRail {
+    Loader {
         id: rail
-        visible: root.wide
+        active: root.wide
+        visible: active
         height: parent.height
-        width: visible ? implicitWidth : 0
-        place: root.place
-        onChosen: place => Desk.place = place
+        width: active ? implicitWidth : 0
+        sourceComponent: SideRail {
+            place: root.place
+            onChosen: place => Desk.place = place
+        }
     }
     Item {
         id: stage
@@ -83,10 +87,7 @@ FocusScope {
         active: Desk.screenOpen
         visible: active
         focus: active
-        sourceComponent: ScreenPage {
-            settings: Desk.screen
-            onBack: Desk.screenOpen = false
-        }
+        source: "../pages/ScreenPage.qml"
     }
     Loader {
         x: rail.visible ? rail.width : 0
@@ -96,9 +97,7 @@ FocusScope {
         active: Desk.obstacle.isOpen
         visible: active
         focus: active
-        sourceComponent: ObstaclePage {
-            obstacle: Desk.obstacle
-        }
+        source: "../pages/ObstaclePage.qml"
     }
     Loader {
         anchors.fill: parent
@@ -106,10 +105,7 @@ FocusScope {
         active: Desk.paper !== ""
         visible: active
         focus: active
-        sourceComponent: PaperPage {
-            what: Desk.paper
-            onBack: Desk.paper = ""
-        }
+        source: "../pages/PaperPage.qml"
     }
     BottomBar {
         id: bar

@@ -33,15 +33,17 @@ class LateFormatsTest : public QObject {
     static QString beside(const char* name) { return QCoreApplication::applicationDirPath() + "/" + name; }
 
 private slots:
-    void theAppStartsWithoutGdal()
+    void theAppStartsWithoutGdalProjAndLibpq()
     {
         // The loader lists what a program is linked with instead of starting it.
         const auto linked = run(app(), {}, {"LD_TRACE_LOADED_OBJECTS=1"});
         QVERIFY2(linked.out.contains("libQt6Quick"), linked.out);
-        QVERIFY2(linked.out.contains("libproj"), linked.out);
-        QVERIFY2(!linked.out.contains("libgdal"), linked.out);
+        const QList<QByteArray> late{"libgdal", "libproj", "libpq"};
+        for (const auto& library : late)
+            QVERIFY2(!linked.out.contains(library), linked.out);
         const auto command = run(app().replace("app/groundcount", "app/command/groundbook"), {}, {"LD_TRACE_LOADED_OBJECTS=1"});
-        QVERIFY2(command.out.contains("libgdal"), "The control has no GDAL, so the look above proves nothing.");
+        for (const auto& library : late)
+            QVERIFY2(command.out.contains(library), "The control is not linked with " + library + ", so the look above proves nothing.");
     }
     void readsASiteFile()
     {
@@ -97,6 +99,20 @@ private slots:
         const auto ran = run(beside("late_other"), {});
         QCOMPARE(ran.status, 1);
         QCOMPARE(ran.out, QByteArray("The library of file formats must be of version 0.0.0-other, as this program; install both together.\n"));
+    }
+    void withoutProjEveryCoordinateSystemIsRefused()
+    {
+        const auto ran = run(beside("late_proj_missing"), {});
+        QCOMPARE(ran.status, 0);
+        QCOMPARE(ran.out, QByteArray("The coordinate system database proj.db does not answer for EPSG:6420; check the PROJ installation.\n"
+                                     "The EPSG code must be one of the EPSG data set; it is 26997.\n"
+                                     "The coordinate system database proj.db does not answer; check the PROJ installation.\n"));
+    }
+    void withoutLibpqAServerIsOutOfReach()
+    {
+        const auto ran = run(beside("late_libpq_missing"), {});
+        QCOMPARE(ran.status, 0);
+        QCOMPARE(ran.out, QByteArray("The server's address cannot be read: the library libgroundcount-not-there.so cannot be loaded.\n"));
     }
 
 private:

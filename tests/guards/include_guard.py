@@ -37,6 +37,8 @@ SETTLED = [
     ("core/method/soil/*.cpp", "Eigen/Dense", "least squares of the compaction curve; pure arithmetic, header only"),
     ("core/gis/geodesy.cpp", "geodesic.h", "geodesic lines of PROJ"),
     ("core/gis/late/formats.cpp", "dlfcn.h", "loads the library with GDAL when it is first needed; docs/decisions/0011"),
+    ("core/gis/late/late_call.h", "dlfcn.h", "PROJ and libpq are loaded when they are first called; docs/decisions/0013"),
+    ("core/gis/late/proj.cpp", "geodesic.h", "geodesic lines of PROJ"),
     ("core/gis/site_child.cpp", "sched.h", "a foreign file is read in a bounded child process"),
     *[("core/gis/foreign_child.cpp", f"{header}.h", "a foreign file is read in a bounded child process") for header in ("poll", "signal", "spawn")],
     *[(f"core/share/{name}.cpp", "poll.h", "waits for a server that may be silent, and can be told to stop") for name in ("connect", "connection_wait")],

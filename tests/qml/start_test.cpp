@@ -109,8 +109,8 @@ private slots:
             QCOMPARE(window->size(), size);
             const auto* bar = window->findChild<QQuickItem*>(QStringLiteral("bottomBar"));
             const auto* rail = window->findChild<QQuickItem*>(QStringLiteral("sideRail"));
-            QVERIFY(bar != nullptr && rail != nullptr);
-            QCOMPARE(rail->isVisible(), wide);
+            QVERIFY(bar != nullptr);
+            QCOMPARE(rail != nullptr && rail->isVisible(), wide);
             QCOMPARE(bar->isVisible(), !wide);
         }
     }
