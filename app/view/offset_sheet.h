@@ -72,6 +72,8 @@ protected:
     void afterSeal() override { setSubjectQuietly(m_newId); }
 
 private:
+    static constexpr int kUsualSamples = 3;  ///< fewer say little about their scatter; common practice, no source
+
     void refreshTrench();
     void refreshMoisture();
     void refreshDensity();

@@ -5,6 +5,7 @@
 #include "method/spread.h"
 #include "method/uncertainty/compaction.h"
 #include "view/figure_text.h"
+#include "view/numbered_key.h"
 #include "view/sealed_words.h"
 
 #include <algorithm>
@@ -15,16 +16,7 @@ namespace {
 
 using method::Channel;
 
-constexpr int kSecondsPerCount = 60;      // one-minute counts, common practice, no source
-constexpr int kAutomaticSeconds = 240;    // four-minute automatic count [IA-IM334]
 constexpr int kMostCounts = 20;
-constexpr int kLogCounts = 4;
-const QString kChecks[] = {QStringLiteral("warm"), QStringLiteral("block"), QStringLiteral("gauges"), QStringLiteral("around")};
-
-QString keyOf(Channel channel, int number)
-{
-    return (channel == Channel::Density ? QStringLiteral("d") : QStringLiteral("m")) + QString::number(number);
-}
 
 QString limitText(const method::RuleSet& rules, const char* key)
 {
@@ -32,12 +24,9 @@ QString limitText(const method::RuleSet& rules, const char* key)
     return limit == rules.limits.end() ? QString() : QString::fromStdString(limit->second.value.text() + " " + limit->second.unit);
 }
 
-QString percentText(double percent)
-{
-    return figureText(percent, percent == std::floor(percent) ? 0 : 1);
-}
-
 }  // namespace
+
+const QStringList StandardCounts::kChecks{QStringLiteral("warm"), QStringLiteral("block"), QStringLiteral("gauges"), QStringLiteral("around")};
 
 std::string StandardCounts::defaultSubject() const
 {
@@ -125,113 +114,6 @@ void StandardCounts::typeLog()
         }
     }
     open(entry, keys);
-}
-
-std::vector<double> StandardCounts::typedCounts(Channel channel) const
-{
-    std::vector<double> counts;
-    for (int i = 1; i <= countsAsked(); ++i)
-        if (const auto count = number(keyOf(channel, i)))
-            counts.push_back(*count);
-    return counts;
-}
-
-void StandardCounts::setCountsDoubts(NumberEntry& entry) const
-{
-    for (const Channel channel : {Channel::Density, Channel::Moisture}) {
-        const auto counts = typedCounts(channel);
-        const auto judged = judge(channel);
-        for (int i = 1; i <= countsAsked(); ++i) {
-            auto* field = entry.field(2 * (i - 1) + (channel == Channel::Density ? 0 : 1));
-            const auto count = number(keyOf(channel, i));
-            QString doubt;
-            const double base = judged.verdict ? judged.verdict->base : counts.size() > 1 ? counts.front() : 0;
-            // Half or twice what is expected is a slip of the finger or of the field, not scatter.
-            if (count && base > 0 && (*count > 2 * base || *count < base / 2) && field != entry.field(entry.at()))
-                doubt = tr("%1 is far from the %2 expected. Is it the other count, or a figure too many?").arg(figureText(*count, 0), figureText(base, 0));
-            field->setDoubt(doubt);
-        }
-    }
-}
-
-void StandardCounts::judgeEntry(NumberEntry& entry)
-{
-    if (entry.title() == tr("Newest first")) {
-        entry.setNotYet(entry.typedAt(0).isEmpty() || entry.typedAt(1).isEmpty() ? tr("Type at least the newest pair") : QString());
-        return;
-    }
-    setCountsDoubts(entry);
-    const auto density = typedCounts(Channel::Density).size(), moisture = typedCounts(Channel::Moisture).size();
-    const auto asked = static_cast<std::size_t>(countsAsked());
-    entry.setNote(m_word.isEmpty() ? QString() : tr("Density %1, moisture %2").arg(m_densityText, m_moistureText), m_word, m_mark);
-    entry.setNotYet(density < asked || moisture < asked ? tr("%1 of %2 typed").arg(density + moisture).arg(2 * asked) : QString());
-}
-
-StandardCounts::Judged StandardCounts::judge(Channel channel) const
-{
-    Judged judged;
-    const auto& accepted = m_history.of(channel);
-    const auto limit = m_session->ruleSet().limits.find("standard.earlier");
-    const std::size_t most = limit == m_session->ruleSet().limits.end() ? kLogCounts : static_cast<std::size_t>(limit->second.value.value());
-    for (auto text = accepted.rbegin(); text != accepted.rend() && judged.before.size() < most; ++text)
-        judged.before.push_back(*text);
-    for (int i = 1; accepted.empty() && i <= kLogCounts; ++i)
-        if (number("log." + keyOf(channel, i)))
-            judged.before.push_back(typed("log." + keyOf(channel, i)).toStdString());
-    const auto counts = typedCounts(channel);
-    if (counts.size() < static_cast<std::size_t>(countsAsked()))
-        return judged;
-    const auto mean = method::meanOf(counts);
-    if (!mean)
-        return judged;
-    judged.today = countsAsked() == 1 ? typed(keyOf(channel, 1)).toStdString() : reportedText(*mean, 1, TieRule::HalfEven);
-    const auto verdict = judgeAgainst(*m_session, m_history, channel, Decimal::parse(judged.today)->value(), judged.before);
-    if (verdict)
-        judged.verdict = *verdict;
-    else
-        judged.refusal = QString::fromStdString(verdict.error().what);
-    return judged;
-}
-
-QString StandardCounts::spreadText(const Judged& judged, Channel channel) const
-{
-    if (!judged.verdict)
-        return {};
-    if (!m_history.prescale)
-        return tr("Expected spread not known: the gauge's prescale is not in its record.");
-    const double minutes = howIndex() == 1 ? kAutomaticSeconds / 60.0 : static_cast<double>(typedCounts(channel).size()) * kSecondsPerCount / 60.0;
-    const auto sd = method::countDeviationPercent(judged.verdict->base, *m_history.prescale, minutes);
-    if (!sd)
-        return {};
-    const QString plain = tr("Counting alone scatters by %1 % (one standard deviation).").arg(figureText(*sd, 2));
-    // Below two standard deviations a sound gauge is refused often.
-    return judged.verdict->limitPercent < 2 * *sd ? plain + ' ' + tr("The limit is less than twice that: a sound gauge will fail it often.") : plain;
-}
-
-void StandardCounts::showChannel(const Judged& judged, Channel channel)
-{
-    const bool isDensity = channel == Channel::Density;
-    QString figure, text;
-    LimitFigure line;
-    if (!judged.today.empty())
-        figure = figureText(Decimal::parse(judged.today)->value(), 0);
-    if (const auto& v = judged.verdict) {
-        text = tr("%1 % from %2, ±%3 %").arg(signedText(v->deviationPercent, 1), figureText(v->base, 0), percentText(v->limitPercent));
-        LimitReading reading;
-        reading.low = v->lower;
-        reading.high = v->upper;
-        reading.value = Decimal::parse(judged.today)->value();
-        const LimitScale scale = LimitScale::around(reading, v->upper - v->lower);
-        line = scale.place(reading, v->isAccepted ? Mark::Pass : Mark::Fail);
-        addLabel(line, scale.fraction(v->lower), figureText(v->lower, 0), LabelKind::Plain);
-        addLabel(line, scale.fraction(v->upper), figureText(v->upper, 0), LabelKind::Plain);
-    } else {
-        text = judged.refusal;
-    }
-    (isDensity ? m_densityFigure : m_moistureFigure) = figure;
-    (isDensity ? m_densityText : m_moistureText) = text;
-    (isDensity ? m_densityLine : m_moistureLine) = line;
-    (isDensity ? m_densitySpread : m_moistureSpread) = spreadText(judged, channel);
 }
 
 const book::StandardCountRow* StandardCounts::newestToday() const
@@ -352,48 +234,6 @@ void StandardCounts::refresh()
         m_sealNotYet = m_session->snapshot().gauges.empty() ? tr("Seal: the book has no gauge yet") : tr("Seal: choose the gauge");
     else if (!isTyped)
         m_sealNotYet = tr("Seal: type %1 counts of each").arg(countsAsked());
-}
-
-Result<std::vector<book::Entry>> StandardCounts::entries() const
-{
-    const Judged density = judge(Channel::Density), moisture = judge(Channel::Moisture);
-    if (density.today.empty() || moisture.today.empty())
-        return refused("Both standard counts must be typed.");
-    book::Body body{{"gauge", m_subject}, {"density_count", density.today}, {"moisture_count", moisture.today}};
-    body["density_before"] = density.before;
-    body["moisture_before"] = moisture.before;
-    if (howIndex() == 0) {
-        for (const auto& [key, channel] : {std::pair("density_counts", Channel::Density), std::pair("moisture_counts", Channel::Moisture)}) {
-            book::Body counts = book::Body::array();
-            for (int i = 1; i <= countsAsked(); ++i)
-                counts.push_back(typed(keyOf(channel, i)).toStdString());
-            body[key] = counts;
-        }
-    }
-    body["seconds"] = howIndex() == 1 ? kAutomaticSeconds : countsAsked() * kSecondsPerCount;
-    const bool accepted = density.verdict && moisture.verdict && density.verdict->isAccepted && moisture.verdict->isAccepted;
-    body["accepted"] = accepted;
-    for (const auto& [stem, judged] : {std::pair("density", &density), std::pair("moisture", &moisture)}) {
-        if (!judged->verdict)
-            continue;
-        body[std::string(stem) + "_mean"] = reportedText(judged->verdict->base, 2, TieRule::HalfEven);
-        body[std::string(stem) + "_deviation_pct"] = reportedText(judged->verdict->deviationPercent, 3, TieRule::HalfEven);
-    }
-    if (const auto rules = m_session->store().records({.subject = m_session->job().ruleSet, .kind = "rule-set"}); rules && !rules->empty() && !m_session->job().ruleSet.empty())
-        body["rule_set"] = rules->back().hash;
-    body["rule"] = density.verdict ? density.verdict->rule : "none";
-    book::Body seen = book::Body::array();
-    for (const auto& check : kChecks)
-        if (!typed("seen." + check).isEmpty())
-            seen.push_back(check.toStdString());
-    body["seen"] = seen;
-    if (!accepted)
-        put(body, "override_reason", "reason");
-    book::Entry entry;
-    entry.kind = "standard-count";
-    entry.subject = Session::newId();
-    entry.body = std::move(body);
-    return std::vector{entry};
 }
 
 }  // namespace groundcount::view

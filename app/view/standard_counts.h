@@ -79,6 +79,13 @@ protected:
     void judgeEntry(NumberEntry& entry) override;
 
 private:
+    static constexpr int kSecondsPerCount = 60;    ///< one-minute counts, common practice, no source
+    static constexpr int kAutomaticSeconds = 240;  ///< four-minute automatic count [IA-IM334]
+    static constexpr int kLogCounts = 4;
+    static const QStringList kChecks;  ///< what must be seen to before the counts
+    /// The key of a channel's field that there are several of.
+    static QString keyOf(method::Channel channel, int number);
+
     /// A count of one channel with everything that follows from it.
     struct Judged {
         std::string today;                ///< decimal text of the set's count, empty while too little is typed
