@@ -7,6 +7,7 @@
 #include "book/seal.h"
 
 #include <fstream>
+#include <utility>
 
 namespace groundcount::book {
 
@@ -72,12 +73,13 @@ public:
 
     Result<void> settle()
     {
+        for (CheckedRecord& one : checked(std::exchange(m_unchecked, {})))
+            m_batch.push_back(std::move(one));
         if (m_batch.empty())
             return {};
-        auto part = m_into.take(m_batch);
+        auto part = takeChecked(m_into, std::exchange(m_batch, {}));
         if (!part)
             return tl::unexpected(part.error());
-        m_batch.clear();
         report.taken += part->taken;
         report.known += part->known;
         report.refused.insert(report.refused.end(), part->refused.begin(), part->refused.end());
@@ -91,15 +93,17 @@ public:
 
     BundleReport report;
 
-    Result<void> record(Result<Record> read, std::size_t place)
+    /// @param read a record that was read, and perhaps verified
+    template <class Read>
+    Result<void> record(Result<Read> read, std::size_t place)
     {
         ++m_records;
         if (!read)
             return no(place, read.error().what);
-        if (read->book != m_book)
-            return no(place, "it is of another field book (" + nameOf(*read) + ")");
-        m_batch.push_back(std::move(*read));
-        if (m_batch.size() < kAtOnce)
+        if (const Record& one = recordOf(*read); one.book != m_book)
+            return no(place, "it is of another field book (" + nameOf(one) + ")");
+        listOf(*read).push_back(std::move(*read));
+        if (m_unchecked.size() + m_batch.size() < kAtOnce)
             return {};
         m_asks = true;
         return settle();
@@ -121,9 +125,15 @@ private:
         return {};
     }
 
+    static const Record& recordOf(const Record& read) { return read; }
+    static const Record& recordOf(const CheckedRecord& read) { return read.record(); }
+    std::vector<Record>& listOf(const Record&) { return m_unchecked; }
+    std::vector<CheckedRecord>& listOf(const CheckedRecord&) { return m_batch; }
+
     Store& m_into;
     std::string m_book;
-    std::vector<Record> m_batch;
+    std::vector<Record> m_unchecked;
+    std::vector<CheckedRecord> m_batch;
     std::size_t m_records = 0;
     std::size_t m_blobs = 0;
     bool m_asks = false;
@@ -179,30 +189,45 @@ Result<BundleReport> takeBundleFile(Store& into, const std::string& path, const 
     return takeBundle(into, in, keepOn);
 }
 
-Result<BundleReport> takeTexts(Store& into, std::span<const std::string> texts, const std::string& book)
+namespace {
+
+/// The body goes over as it is: a copy of it costs as much as reading it.
+Result<CheckedRecord> checkedFromJson(nlohmann::json json)
 {
-    struct Read {
-        Result<nlohmann::json> json = nlohmann::json();
-        std::optional<Result<Record>> record;
-    };
-    std::vector<Read> all(texts.size());
+    nlohmann::json& one = json["record"];
+    const auto place = one.is_object() ? one.find("body") : one.end();
+    Body body = place != one.end() && place->is_object() ? std::exchange(*place, Body::object()) : Body();
+    return recordFromJson(one).map([&](Record&& read) {
+        read.body = std::move(body);
+        return CheckedRecord(std::move(read));
+    });
+}
+
+}  // namespace
+
+ReadTexts::ReadTexts(std::span<const std::string_view> texts) : m_all(texts.size())
+{
     inRanges(texts.size(), 32, [&](std::size_t from, std::size_t to) {
         for (std::size_t i = from; i < to; ++i) {
-            all[i].json = readJson(texts[i]);
-            if (all[i].json && isRecord(*all[i].json))
-                all[i].record = recordFromJson((*all[i].json)["record"]);
+            m_all[i].json = readJson(texts[i]);
+            if (m_all[i].json && isRecord(*m_all[i].json))
+                m_all[i].record = checkedFromJson(*std::exchange(m_all[i].json, nlohmann::json()));
         }
     });
+}
+
+Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book)
+{
     Taker taker(into);
     taker.only(book);
-    for (std::size_t i = 0; i < texts.size(); ++i) {
-        Read& read = all[i];
-        const auto taken = read.record              ? taker.record(std::move(*read.record), i + 1)
-                           : !read.json             ? taker.no(i + 1, read.json.error().what)
-                           : isClosing(*read.json) ? taker.no(i + 1, "a closing line ends a file, and nothing else")  // it would hide what stands behind it
-                                                    : taker.text(*read.json, i + 1);
+    for (std::size_t place = 1; auto& [json, record] : texts.m_all) {
+        const auto taken = record              ? taker.record(std::move(*record), place)
+                           : !json             ? taker.no(place, json.error().what)
+                           : isClosing(*json) ? taker.no(place, "a closing line ends a file, and nothing else")  // it would hide what stands behind it
+                                               : taker.text(*json, place);
         if (!taken)
             return tl::unexpected(taken.error());
+        ++place;
     }
     if (auto settled = taker.settle(); !settled)
         return tl::unexpected(settled.error());

@@ -1,14 +1,17 @@
 #pragma once
 
+#include "book/checked_record.h"
 #include "book/store.h"
 #include "method/error.h"
 
 #include <functional>
 #include <istream>
+#include <optional>
 #include <ostream>
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// A bundle: records and contents of a book in one file that one phone hands to another. A JSON text sequence (RFC 7464);
 /// docs/record-format.md, "The bundle". A bundle is a carrier, not a book: everything in it is verified when it is taken in.
@@ -55,8 +58,23 @@ Result<BundleReport> takeBundleFile(Store& into, const std::string& path, const 
 Result<std::string> textOfRecord(const Record& record);
 Result<std::string> textOfContent(const std::string& hash, std::string_view content);
 
-/// Takes such texts in, each verified as in takeBundle.
+/// Such texts read and verified, on every core. Touches no book, so that one can be in use meanwhile.
+class ReadTexts {
+public:
+    ReadTexts() = default;
+    explicit ReadTexts(std::span<const std::string_view> texts);
+
+private:
+    friend Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book);
+    struct One {
+        Result<nlohmann::json> json = nlohmann::json();
+        std::optional<Result<CheckedRecord>> record;  ///< when it has the form of one
+    };
+    std::vector<One> m_all;
+};
+
+/// Takes such texts in; each stands as in takeBundle.
 /// @param book id of the book that they must be of
-Result<BundleReport> takeTexts(Store& into, std::span<const std::string> texts, const std::string& book);
+Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book);
 
 }  // namespace groundcount::book

@@ -1,6 +1,7 @@
 #include "book/seal.h"
 
 #include "book/canonical.h"
+#include "book/checked_record.h"
 #include "book/hash.h"
 
 #include <algorithm>
@@ -195,20 +196,27 @@ std::string bookIdOf(const Entry& entry, const std::string& device)
 
 Result<void> verifyRecord(const Record& record)
 {
+    return verifiedBody(record).map([](const std::string&) {});
+}
+
+Result<std::string> verifiedBody(const Record& record)
+{
+    const auto no = [&](const std::string& why) { return refused(why + " Record: " + nameOf(record) + "."); };
     if (auto id = checkBookId(record.book); !id)
-        return refused(id.error().what + " Record: " + nameOf(record) + ".");
+        return no(id.error().what);
     if (auto form = checkEnvelope(record); !form)
-        return refused(form.error().what + " Record: " + nameOf(record) + ".");
+        return no(form.error().what);
     if (auto link = checkLink(record.seq, record.prev); !link)
-        return refused(link.error().what + " Record: " + nameOf(record) + ".");
-    const auto text = canonicalRecord(record);
+        return no(link.error().what);
+    auto body = canonicalText(record.body);
+    const auto text = body ? canonicalRecord(record, *body) : body;
     if (!text)
-        return refused(text.error().what + " Record: " + nameOf(record) + ".");
+        return no(text.error().what);
     if (blake2b256Hex(*text) != record.hash)
         return refused("The content no longer gives its hash: " + nameOf(record) + ".");
     if (!signatureHolds(record.device, record.hash, record.signature))
         return refused("The signature is not that device's: " + nameOf(record) + ".");
-    return {};
+    return body;
 }
 
 nlohmann::json recordJson(const Record& r)

@@ -1,4 +1,5 @@
 #include "book/canonical.h"
+#include "book/checked_record.h"
 #include "book/derived.h"
 #include "book/kinds.h"
 #include "book/retired.h"
@@ -109,31 +110,29 @@ Result<bool> Store::Inner::has(const std::string& hash)
     return query->bind(1, hash).step();
 }
 
-Result<void> Store::Inner::insert(const Record& r)
+Result<void> Store::Inner::insert(const Record& r, const std::string& body)
 {
-    const auto body = canonicalText(r.body);
-    if (!body)
-        return tl::unexpected(body.error());
     static const std::string kInsert = std::string("INSERT INTO record(") + kStoredColumns + ") VALUES(?,?,?,?,?,?,?,?,?,?,?,?,?)";
     auto insertion = db.use(kInsert);
     if (!insertion)
         return tl::unexpected(insertion.error());
     const std::pair<int, const std::string*> texts[] = {{0, &r.hash}, {1, &r.kind}, {2, &r.subject}, {3, &r.amends}, {4, &r.reason}, {5, &r.by},
-        {6, &r.at}, {8, &r.device}, {10, &r.prev}, {11, &*body}, {12, &r.signature}};
+        {6, &r.at}, {8, &r.device}, {10, &r.prev}, {11, &body}, {12, &r.signature}};
     for (const auto& [column, text] : texts)
         insertion->bind(column + 1, *text);
     const auto done = insertion->bind(8, std::int64_t{r.offsetMinutes}).bind(10, r.seq).step();
     if (!done)
         return tl::unexpected(done.error());
-    auto back = db.use(std::string("SELECT ") + kRecordColumns + " FROM record WHERE hash = ?");
+    static const std::string kBack = std::string("SELECT ") + kRecordColumns + " FROM record WHERE row = last_insert_rowid()";
+    auto back = db.use(kBack);
     if (!back)
         return tl::unexpected(back.error());
-    const auto row = back->bind(1, r.hash).step();
+    const auto row = back->step();
     if (!row)
         return tl::unexpected(row.error());
-    bool same = *row && back->whole(7) == r.offsetMinutes && back->whole(9) == r.seq && back->text(13) == r.book;
+    bool same = *row && back->whole(7) == r.offsetMinutes && back->whole(9) == r.seq && back->view(13) == r.book;
     for (const auto& [column, text] : texts)
-        same = same && back->text(column) == *text;
+        same = same && back->view(column) == *text;
     return same ? Result<void>{} : unavailable("The disk gave back something else than was written: " + nameOf(r) + ".");
 }
 
@@ -163,6 +162,21 @@ Result<void> Store::Inner::foldOne(const std::string& subject, Before before)
     if (!records)
         return tl::unexpected(records.error());
     return foldSubject(db, subject, *records, records->size() == 1 ? Before::Nothing : before);
+}
+
+Result<void> Store::Inner::foldArrived(const std::string& subject, std::span<const Record> arrived)
+{
+    std::int64_t all = 0;
+    {
+        auto query = db.use("SELECT count(*) FROM record WHERE subject = ?");
+        if (!query)
+            return tl::unexpected(query.error());
+        if (const auto row = query->bind(1, subject).step(); !row)
+            return tl::unexpected(row.error());
+        all = query->whole(0);
+    }
+    const bool isNew = std::cmp_equal(all, arrived.size());
+    return isNew ? foldSubject(db, subject, arrived, Before::Nothing) : foldOne(subject, Before::Rows);
 }
 
 Result<void> Store::Inner::fold(const std::set<std::string>& subjects)
@@ -209,10 +223,11 @@ Result<Record> Store::Inner::sealOne(const Entry& entry)
     auto record = sealEntry(entry, *key, seq, prev, *book);
     if (!record)
         return record;
-    if (auto inserted = insert(*record); !inserted)
-        return tl::unexpected(inserted.error());
-    if (auto sound = verifyRecord(*record); !sound)
+    const auto sound = verifiedBody(*record);
+    if (!sound)
         return tl::unexpected(sound.error());
+    if (auto inserted = insert(*record, *sound); !inserted)
+        return tl::unexpected(inserted.error());
     return record;
 }
 

@@ -39,10 +39,13 @@ struct Store::Inner {
 
     Result<Record> find(const std::string& hash);
     Result<bool> has(const std::string& hash);
-    Result<void> insert(const Record& record);
+    /// @param body the canonical text of the record's body
+    Result<void> insert(const Record& record, const std::string& body);
     Result<std::vector<Record>> ofSubject(const std::string& subject);
     Result<void> foldOne(const std::string& subject, Before before);
     Result<void> fold(const std::set<std::string>& subjects);
+    /// @param arrived all of the subject's records that were just inserted
+    Result<void> foldArrived(const std::string& subject, std::span<const Record> arrived);
     Result<void> writable() const;
     Result<std::string> bookId();
     Result<void> nameBook(const std::string& id);  ///< gives an empty book its id; no other may hold records

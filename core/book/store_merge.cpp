@@ -1,28 +1,13 @@
-#include "book/kinds.h"
-#include "book/parallel.h"
+#include "book/checked_record.h"
 #include "book/retired.h"
 #include "book/seal.h"
 #include "book/store_inner.h"
 
+#include <map>
+
 namespace groundcount::book {
 
 namespace {
-
-/// "" or why the record cannot be taken, for each: envelope, hash, signature, body.
-std::vector<std::string> faultsOf(std::span<const Record> records)
-{
-    std::vector<std::string> faults(records.size());
-    constexpr std::size_t kWorthAThread = 32;  // two milliseconds of signatures; a thread starts in a tenth of one
-    inRanges(records.size(), kWorthAThread, [&](std::size_t from, std::size_t to) {
-        for (std::size_t i = from; i < to; ++i) {
-            if (auto sound = verifyRecord(records[i]); !sound)
-                faults[i] = sound.error().what;
-            else if (auto body = checkBody(records[i].kind, records[i].body); !body)
-                faults[i] = body.error().what + " Record: " + nameOf(records[i]) + ".";
-        }
-    });
-    return faults;
-}
 
 std::string shortId(const std::string& book)
 {
@@ -34,6 +19,9 @@ std::string shortId(const std::string& book)
 /// Takes sound records one after the other inside a transaction.
 class Taking {
 public:
+    static Result<MergeReport> take(Store& into, std::vector<CheckedRecord> records);
+
+private:
     Taking(Store::Inner& inner, MergeReport& report) : m_inner(inner), m_report(report) {}
 
     Result<void> begin()
@@ -49,8 +37,9 @@ public:
         return hear();
     }
 
-    Result<void> one(const Record& record)
+    Result<void> one(CheckedRecord&& sound)
     {
+        const Record& record = sound.record();
         const auto here = m_inner.has(record.hash);
         if (!here)
             return tl::unexpected(here.error());
@@ -73,16 +62,23 @@ public:
             m_book = record.book;
             m_isEmpty = false;
         }
-        if (auto inserted = m_inner.insert(record); !inserted)
+        if (auto inserted = m_inner.insert(record, sound.body()); !inserted)
             return inserted;
-        subjects.insert(record.subject);
         ++m_report.taken;
-        return record.kind == "retired-key" || record.kind == "void" ? hear() : Result<void>{};
+        const bool speaksOfKeys = record.kind == "retired-key" || record.kind == "void";
+        std::vector<Record>& ofSubject = m_arrived[record.subject];
+        ofSubject.push_back(std::move(sound).release());
+        return speaksOfKeys ? hear() : Result<void>{};
     }
 
-    std::set<std::string> subjects;
+    Result<void> fold()
+    {
+        for (const auto& [subject, records] : m_arrived)
+            if (auto folded = m_inner.foldArrived(subject, records); !folded)
+                return folded;
+        return {};
+    }
 
-private:
     Result<void> no(const std::string& why, const Record& record)
     {
         m_report.refused.push_back(why + nameOf(record) + ".");
@@ -108,6 +104,7 @@ private:
 
     Store::Inner& m_inner;
     MergeReport& m_report;
+    std::map<std::string, std::vector<Record>> m_arrived;  // of each subject
     std::string m_book;
     bool m_isEmpty = false;
     RetiredKeys m_retired;
@@ -117,25 +114,37 @@ Result<MergeReport> Store::take(std::span<const Record> records)
 {
     if (auto may = m_inner->writable(); !may)
         return tl::unexpected(may.error());
-    const std::vector<std::string> faults = faultsOf(records);
-    auto transaction = Transaction::begin(m_inner->db);
+    return takeChecked(*this, checked({records.begin(), records.end()}));
+}
+
+Result<MergeReport> takeChecked(Store& into, std::vector<CheckedRecord> records)
+{
+    return Taking::take(into, std::move(records));
+}
+
+Result<MergeReport> Taking::take(Store& into, std::vector<CheckedRecord> records)
+{
+    Store::Inner& inner = *into.m_inner;
+    if (auto may = inner.writable(); !may)
+        return tl::unexpected(may.error());
+    auto transaction = Transaction::begin(inner.db);
     if (!transaction)
         return tl::unexpected(transaction.error());
     MergeReport report;
-    Taking taking(*m_inner, report);
+    Taking taking(inner, report);
     if (auto begun = taking.begin(); !begun)
         return tl::unexpected(begun.error());
     for (const bool retirements : {true, false}) {
-        for (std::size_t i = 0; i < records.size(); ++i) {
-            if ((records[i].kind == "retired-key") != retirements)
+        for (CheckedRecord& one : records) {
+            if ((one.record().kind == "retired-key") != retirements)
                 continue;
-            if (!faults[i].empty())
-                report.refused.push_back(faults[i]);
-            else if (auto done = taking.one(records[i]); !done)
+            if (!one.fault().empty())
+                report.refused.push_back(one.fault());
+            else if (auto done = taking.one(std::move(one)); !done)
                 return tl::unexpected(done.error());
         }
     }
-    if (auto folded = m_inner->fold(taking.subjects); !folded)
+    if (auto folded = taking.fold(); !folded)
         return tl::unexpected(folded.error());
     if (auto done = transaction->commit(); !done)
         return tl::unexpected(done.error());
@@ -166,8 +175,8 @@ Result<MergeReport> Store::mergeFrom(const Store& other)
         if (auto kept = putBlob(*content); !kept)
             return tl::unexpected(kept.error());
     }
-    const auto takeBatch = [&](const std::vector<Record>& batch) -> Result<void> {
-        const auto part = take(batch);
+    const auto takeBatch = [&](std::vector<Record> batch) -> Result<void> {
+        const auto part = takeChecked(*this, checked(std::move(batch)));
         if (!part)
             return tl::unexpected(part.error());
         all.taken += part->taken;
@@ -200,7 +209,7 @@ Result<MergeReport> Store::mergeFrom(const Store& other)
             }
             if (seen == 0)
                 break;
-            if (auto taken = takeBatch(batch); !taken)
+            if (auto taken = takeBatch(std::move(batch)); !taken)
                 return tl::unexpected(taken.error());
         }
     }

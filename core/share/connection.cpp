@@ -77,6 +77,11 @@ Parameter bytesListOf(const std::vector<std::string>& values)
 
 std::string Answer::bytes(int row, int column) const
 {
+    return std::string(view(row, column));
+}
+
+std::string_view Answer::view(int row, int column) const
+{
     return {PQgetvalue(m_raw.get(), row, column), static_cast<std::size_t>(PQgetlength(m_raw.get(), row, column))};
 }
 

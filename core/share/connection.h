@@ -35,6 +35,7 @@ public:
     ExecStatusType status() const { return PQresultStatus(m_raw.get()); }
     PGresult* raw() const { return m_raw.get(); }
     std::string bytes(int row, int column) const;
+    std::string_view view(int row, int column) const;  ///< the same, valid as long as the answer
     std::int64_t whole(int row, int column) const;  ///< of a bigint
     std::int64_t changed() const;                   ///< rows that an INSERT, UPDATE or DELETE changed
 

@@ -20,7 +20,7 @@ struct Pushed {
 
 /// Sends every record and content of the book that the server lacks, in transactions of at most 250 texts or 8 MiB.
 /// @param address libpq's connection string or URI; one beyond this machine needs sslmode=verify-full
-/// @param keepOn asked after each transaction; @param patience when it ends, the exchange stops where it is
+/// @param keepOn asked after each transaction, and while one takes long; the book is in use meanwhile; @param patience when it ends, the exchange stops where it is
 /// @error Refused when this login is not admitted to the job, or the book is of format 1 or empty; Unavailable when the
 ///        server or the disk does not do its part. What went through before stays.
 Result<Pushed> push(book::Store& store, const std::string& address, const book::KeepOn& keepOn, const Patience& patience = {});

@@ -1,10 +1,12 @@
 #include "book/carrier_mark.h"
 #include "book/hash.h"
 #include "book/later_flush.h"
+#include "book/stored_text.h"
 #include "share/exchange_job.h"
 
 #include <algorithm>
 #include <future>
+#include <limits>
 #include <set>
 #include <utility>
 
@@ -40,7 +42,7 @@ public:
         if (m_asks && all > 0)
             if (auto left = leaveOut(batch); !left)
                 return left;
-        const auto put = batch.texts.empty() ? Result<std::size_t>(0) : insert(batch.texts);
+        const auto put = batch.texts.empty() ? Result<std::size_t>(0) : insert(batch);
         if (!put)
             return tl::unexpected(put.error());
         report.sent += *put;
@@ -59,16 +61,18 @@ private:
         std::set<std::string> known;
         for (int row = 0; row < there->rows(); ++row)
             known.insert(there->bytes(row, 0));
-        std::vector<std::string> missing;
+        Batch missing;
         for (std::size_t i = 0; i < batch.texts.size(); ++i)
-            if (!known.contains(batch.hashes[i]))
-                missing.push_back(std::move(batch.texts[i]));
-        batch.texts = std::move(missing);
+            if (!known.contains(batch.hashes[i])) {
+                missing.texts.push_back(std::move(batch.texts[i]));
+                missing.hashes.push_back(std::move(batch.hashes[i]));
+            }
+        batch = std::move(missing);
         return {};
     }
 
     /// @return how many are there that were not
-    Result<std::size_t> insert(const std::vector<std::string>& texts)
+    Result<std::size_t> insert(const Batch& batch)
     {
         const Parameter job = uuidOf(m_job.id);
         auto work = Work::begun(m_job.server);
@@ -80,18 +84,31 @@ private:
             return tl::unexpected(counters.error());
         if (counters->at(1).rows() == 0)
             return refused("The server no longer admits this login to the job " + m_job.id + ".");
-        const std::int64_t last = std::max(counters->at(1).whole(0, 0), counters->at(2).whole(0, 0));
+        const auto many = static_cast<std::int64_t>(batch.texts.size());
+        auto last = Result<std::int64_t>(std::max({std::int64_t{0}, counters->at(1).whole(0, 0), counters->at(2).whole(0, 0)}));
+        if (*last > std::numeric_limits<std::int64_t>::max() - many)
+            last = lastWithRoom(many);
+        if (!last)
+            return tl::unexpected(last.error());
         const auto put = m_job.server.runAll({{"INSERT INTO groundcount.sealed(project_id, text_hash, seq, text)"
-                                               " SELECT $1, sha256(u.text), $2 + u.place, u.text FROM unnest($3::bytea[]) WITH ORDINALITY AS u(text, place)"
+                                               " SELECT $1, u.hash, $2 + u.place, u.text FROM unnest($3::bytea[], $4::bytea[]) WITH ORDINALITY AS u(hash, text, place)"
                                                " ON CONFLICT (project_id, text_hash) DO NOTHING",
-                                               {job, wholeOf(last), bytesListOf(texts)}},
-                                              {"UPDATE groundcount.project SET last_seq = $2 WHERE project_id = $1",
-                                               {job, wholeOf(last + static_cast<std::int64_t>(texts.size()))}},
+                                               {job, wholeOf(*last), bytesListOf(batch.hashes), bytesListOf(batch.texts)}},
+                                              {"UPDATE groundcount.project SET last_seq = $2 WHERE project_id = $1", {job, wholeOf(*last + many)}},
                                               {"COMMIT", {}}});
         if (!put)
             return tl::unexpected(put.error());
         work.committed();
         return static_cast<std::size_t>(put->at(0).changed());
+    }
+
+    /// The greatest number with so many free behind it: a member may have used the last one there is, or set the counter there.
+    Result<std::int64_t> lastWithRoom(std::int64_t many)
+    {
+        auto found = m_job.server.run("SELECT seq FROM (SELECT seq, lead(seq, 1, 9223372036854775807) OVER (ORDER BY seq) AS next FROM groundcount.sealed"
+                                      " WHERE project_id = $1) AS placed WHERE seq >= 0 AND next - seq > $2 ORDER BY seq DESC LIMIT 1",
+                                      {uuidOf(m_job.id), wholeOf(many)});
+        return found.map([](const Answer& answer) { return answer.rows() == 0 ? std::int64_t{0} : answer.whole(0, 0); });
     }
 
     bool m_asks = true;
@@ -101,15 +118,12 @@ private:
 /// The records behind a row of the book; none at its end.
 Result<Batch> recordsAfter(const book::Store& store, std::int64_t row)
 {
-    const auto records = store.storedRecords({{}, {}, row, kTexts});
-    if (!records)
-        return tl::unexpected(records.error());
+    auto texts = book::storedTexts(store, row, kTexts);
+    if (!texts)
+        return tl::unexpected(texts.error());
     Batch batch;
-    for (const book::StoredRecord& one : *records) {
-        auto text = book::textOfRecord(one.record);
-        if (!text)
-            return tl::unexpected(text.error());
-        batch.add(std::move(*text));
+    for (book::StoredText& one : *texts) {
+        batch.add(std::move(one.text));
         batch.lastRow = one.row;
     }
     return batch;

@@ -1,5 +1,5 @@
 #include "app/sample_book.h"
-#include "core/share/postgres.h"
+#include "core/share/shared_job.h"
 #include "view/exchange_view.h"
 
 #include "book/bundle.h"
@@ -28,9 +28,7 @@ class ExchangeViewTest : public QObject {
     void admit(tests::SampleBook& book)
     {
         for (const char* login : {"phone", "desk"}) {
-            std::ignore = m_server->ask("boss", std::string("CREATE ROLE ") + login + " LOGIN");
-            const auto done = share::admit(m_server->address("boss"), book.session().store().bookId().value(), login);
-            QVERIFY2(done, done ? "" : done.error().what.c_str());
+            QCOMPARE(sample::admitted(*m_server, book.session().store().bookId().value(), login), std::string());
         }
     }
 
@@ -39,8 +37,7 @@ private slots:
     {
         if (!m_server)
             m_server = std::make_unique<Postgres>();
-        std::ignore = m_server->ask("boss", "DROP SCHEMA IF EXISTS groundcount CASCADE");
-        QVERIFY(share::prepareServer(m_server->address("boss")));
+        QCOMPARE(sample::begunAnew(*m_server), std::string());
     }
     void sendsAndTakes()
     {

@@ -2,6 +2,8 @@
 
 #include "book/audit.h"
 #include "book/bundle.h"
+#include "book/database.h"
+#include "book/stored_text.h"
 
 #include <QFile>
 #include <QJsonDocument>
@@ -75,6 +77,7 @@ class BundleTest : public QObject {
     Q_OBJECT
 
 private slots:
+    void textsOutOfTheFileAreThoseOfTheRecords();
     void carriesRecordsAndContentsWhole();
     void isReadByAnyJsonReader();
     void takingTwiceChangesNothing();
@@ -254,6 +257,35 @@ void BundleTest::contentOfAnotherHashIsRefused()
         QVERIFY(report.whole);
     }
     QVERIFY(into.blobHashes()->empty());
+}
+
+void BundleTest::textsOutOfTheFileAreThoseOfTheRecords()
+{
+    const Bench bench;
+    Store store = sampleBook(bench);
+    Entry hard = amend(store.records({}).value()[2], store.records({}).value()[2].body, 9, "\",\"kind\":\",\"subject\":, \\ and so on");
+    hard.body["kind"] = ",\"kind\":\",\"subject\":";
+    QVERIFY(store.seal(hard));
+    const auto compare = [&] {
+        const auto texts = storedTexts(store, 0, 1000).value();
+        const auto records = store.storedRecords({}).value();
+        QCOMPARE(texts.size(), records.size());
+        for (std::size_t i = 0; i < texts.size(); ++i) {
+            QCOMPARE(texts[i].row, records[i].row);
+            QCOMPARE(texts[i].text, textOfRecord(records[i].record).value());
+        }
+    };
+    compare();
+    const auto two = storedTexts(store, 3, 2).value();
+    QCOMPARE(two.size(), std::size_t(2));
+    QCOMPARE(two[0].row, std::int64_t(4));
+    // what was written past the program is read and written again: no second text of the same record, and never something that is no JSON
+    QVERIFY(store.database().exec("UPDATE record SET body = replace(body, ':', ' : ') WHERE row = 2"));
+    compare();
+    QVERIFY(store.database().exec("UPDATE record SET signature = signature || '\"' WHERE row = 3"));
+    compare();
+    QVERIFY(store.database().exec("UPDATE record SET body = '{' WHERE row = 4"));
+    QVERIFY(!storedTexts(store, 0, 1000));
 }
 
 QTEST_GUILESS_MAIN(BundleTest)

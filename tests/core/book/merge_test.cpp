@@ -1,3 +1,4 @@
+#include "core/book/meaning.h"
 #include "core/book/sample_book.h"
 
 #include "book/audit.h"
@@ -78,23 +79,6 @@ History randomHistory(unsigned seed)
         }
     }
     return h;
-}
-
-/// What a book says, whatever the order in which it heard it: seals, contents and derived tables.
-std::string meaning(const Store& store)
-{
-    std::vector<std::string> hashes;
-    const auto records = store.records({}).value();
-    for (const Record& r : records)
-        hashes.push_back(r.hash + " " + r.signature);
-    std::sort(hashes.begin(), hashes.end());
-    std::string all;
-    for (const std::string& hash : hashes)
-        all += hash + "\n";
-    const auto blobs = store.blobHashes().value();
-    for (const std::string& hash : blobs)
-        all += "blob " + hash + "\n";
-    return all + store.derivedText().value();
 }
 
 struct Books {

@@ -1,6 +1,6 @@
-#include "core/book/sample_book.h"
+#include "core/book/meaning.h"
 #include "core/share/distributed.h"
-#include "core/share/postgres.h"
+#include "core/share/shared_job.h"
 
 #include "book/audit.h"
 #include "book/bundle.h"
@@ -26,49 +26,6 @@ namespace {
 
 const auto on = [](std::size_t) { return true; };
 
-/// Seals of a book in one order, and its contents: equal books give equal text.
-std::string meaning(const Store& store)
-{
-    std::vector<std::string> hashes = store.blobHashes().value();
-    const auto records = store.records({}).value();
-    for (const Record& r : records)
-        hashes.push_back(r.hash + " " + r.signature);
-    std::sort(hashes.begin(), hashes.end());
-    std::string all;
-    for (const std::string& hash : hashes)
-        all += hash + "\n";
-    return all + store.derivedText().value();
-}
-
-std::string hex(const std::string& bytes)
-{
-    return QByteArray::fromStdString(bytes).toHex().toStdString();
-}
-
-/// A job on the server with one login for each of some devices.
-struct Job {
-    Bench bench;
-    Store office;
-    std::string book;
-    Job(Postgres& server, int devices) : office(bench.make("office", 1))
-    {
-        if (!office.sealAll(setup()))
-            qFatal("no job");
-        book = office.bookId().value();
-        for (int i = 0; i < devices; ++i) {
-            const std::string login = "phone" + std::to_string(i);
-            std::ignore = server.ask("boss", "CREATE ROLE " + login + " LOGIN");
-            if (auto admitted = admit(server.address("boss"), book, login); !admitted)
-                qFatal("%s", admitted.error().what.c_str());
-        }
-    }
-};
-
-std::string loginOf(int device)
-{
-    return "phone" + std::to_string(device);
-}
-
 }  // namespace
 
 class ExchangeTest : public QObject {
@@ -84,6 +41,7 @@ private slots:
     void aLiarsTextsAreRefusedAndNamed();
     void theServersRulesHoldAgainstAMember();
     void aTextPutBehindTheMarkIsFound();
+    void aLiarAtTheEndsOfTheNumbersStopsNobody();
     void theServerComesBackFromTheDevices();
     void refusesStrangersAndUnverifiedServers();
     void usesNothingThatADistributedServerLacks();
@@ -96,15 +54,12 @@ void ExchangeTest::init()
 {
     if (!m_server)
         m_server = std::make_unique<Postgres>();
-    std::ignore = m_server->ask("boss", "DROP SCHEMA IF EXISTS groundcount CASCADE");
-    for (int time = 0; time < 2; ++time)  // can be repeated
-        if (auto ready = prepareServer(m_server->address("boss")); !ready)
-            QFAIL(ready.error().what.c_str());
+    QCOMPARE(begunAnew(*m_server), std::string());
 }
 
 void ExchangeTest::pushesAndPullsWhole()
 {
-    Job job(*m_server, 2);
+    SharedJob job(*m_server, 2);
     std::string photo(20'000, '\0');
     for (std::size_t i = 0; i < photo.size(); ++i)
         photo[i] = static_cast<char>(i * 7);
@@ -126,7 +81,7 @@ void ExchangeTest::pushesAndPullsWhole()
 
 void ExchangeTest::repeatingChangesNothing()
 {
-    Job job(*m_server, 2);
+    SharedJob job(*m_server, 2);
     QVERIFY(push(job.office, m_server->address("phone0"), on));
     QCOMPARE(push(job.office, m_server->address("phone0"), on)->sent, std::size_t(0));
     Store phone = job.bench.make("phone", 2);
@@ -144,7 +99,7 @@ void ExchangeTest::repeatingChangesNothing()
 
 void ExchangeTest::stoppedExchangesGoOn()
 {
-    Job job(*m_server, 2);
+    SharedJob job(*m_server, 2);
     std::vector<Entry> notes;
     for (int i = 0; i < 1300; ++i)
         notes.push_back(entry("note", 1000 + i, {{"text", std::to_string(i)}}, i));
@@ -166,7 +121,7 @@ void ExchangeTest::stoppedExchangesGoOn()
 void ExchangeTest::manyDevicesWithDisconnectsEndEqual()
 {
     constexpr int kDevices = 8, kRounds = 12;
-    Job job(*m_server, kDevices);
+    SharedJob job(*m_server, kDevices);
     QVERIFY(push(job.office, m_server->address("phone0"), on));
     std::atomic<int> cut{0}, sealed{0};
     std::atomic<bool> busy{true};
@@ -225,7 +180,7 @@ void ExchangeTest::manyDevicesWithDisconnectsEndEqual()
 
 void ExchangeTest::aServerKilledInMidTransactionLosesNothing()
 {
-    Job job(*m_server, 2);
+    SharedJob job(*m_server, 2);
     std::vector<Entry> notes;
     for (int i = 0; i < 3000; ++i)
         notes.push_back(entry("note", 1000 + i, {{"text", std::to_string(i)}}, i));
@@ -254,11 +209,10 @@ void ExchangeTest::aServerKilledInMidTransactionLosesNothing()
 
 void ExchangeTest::aLiarsTextsAreRefusedAndNamed()
 {
-    Job job(*m_server, 3);
+    SharedJob job(*m_server, 3);
     QVERIFY(push(job.office, m_server->address("phone0"), on));
     const auto put = [&](const std::string& text, const std::string& project) {
-        return m_server->ask("phone1", "INSERT INTO groundcount.sealed(project_id, text_hash, seq, text) VALUES('" + project + "', '\\x" +
-                                           hex(sha256Bytes(text)) + "', (SELECT 1 + max(seq) FROM groundcount.sealed), '\\x" + hex(text) + "')");
+        return putAt(*m_server, "phone1", project, "(SELECT 1 + max(seq) FROM groundcount.sealed)", text);
     };
     Record forged = job.office.records({}).value()[3];
     forged.body["serial"] = "9999";  // the content no longer gives its hash
@@ -293,7 +247,7 @@ void ExchangeTest::aLiarsTextsAreRefusedAndNamed()
 
 void ExchangeTest::theServersRulesHoldAgainstAMember()
 {
-    Job job(*m_server, 2);
+    SharedJob job(*m_server, 2);
     QVERIFY(push(job.office, m_server->address("phone0"), on));
     std::ignore = m_server->ask("boss", "CREATE ROLE stranger LOGIN");
     std::ignore = m_server->ask("boss", "GRANT groundcount_device TO stranger");
@@ -324,26 +278,64 @@ void ExchangeTest::theServersRulesHoldAgainstAMember()
 
 void ExchangeTest::aTextPutBehindTheMarkIsFound()
 {
-    Job job(*m_server, 2);
+    SharedJob job(*m_server, 2);
     QVERIFY(push(job.office, m_server->address("phone0"), on));
     Store phone = job.bench.make("phone", 2);
     QVERIFY(pull(phone, m_server->address("phone1"), job.book, on));
     const Record late = job.office.seal(entry("note", 400, {{"text", "late"}}, 7)).value();
-    const std::string text = textOfRecord(late).value();
-    QCOMPARE(m_server->ask("phone0", "INSERT INTO groundcount.sealed(project_id, text_hash, seq, text) VALUES('" + job.book + "', '\\x" +
-                                         hex(sha256Bytes(text)) + "', -5, '\\x" + hex(text) + "')"), std::string());
+    QCOMPARE(putAt(*m_server, "phone0", job.book, "-5", textOfRecord(late).value()), std::string());
     QCOMPARE(pull(phone, m_server->address("phone1"), "", on)->taken, std::size_t(1));
     QCOMPARE(meaning(phone), meaning(job.office));
     const std::string last = textOfRecord(job.office.seal(entry("note", 401, {{"text", "the last number there is"}}, 8)).value()).value();
-    QCOMPARE(m_server->ask("phone0", "INSERT INTO groundcount.sealed(project_id, text_hash, seq, text) VALUES('" + job.book + "', '\\x" +
-                                         hex(sha256Bytes(last)) + "', 9223372036854775807, '\\x" + hex(last) + "')"), std::string());
+    QCOMPARE(putAt(*m_server, "phone0", job.book, "9223372036854775807", last), std::string());
     QCOMPARE(pull(phone, m_server->address("phone1"), "", on)->taken, std::size_t(1));
     QCOMPARE(meaning(phone), meaning(job.office));
 }
 
+void ExchangeTest::aLiarAtTheEndsOfTheNumbersStopsNobody()
+{
+    SharedJob job(*m_server, 3);
+    const std::string office = m_server->address("phone0"), reader = m_server->address("phone1");
+    Store phone = job.bench.make("phone", 2);
+    QVERIFY(push(job.office, office, on));
+    int number = 500;
+    // after each lie a record goes from the office to the phone, by itself
+    const auto goesOn = [&] {
+        if (!job.office.seal(entry("note", number, {{"text", "after a lie"}}, number)))
+            return false;
+        ++number;
+        const auto pushed = push(job.office, office, on);
+        if (!pushed || pushed->sent != 1) {
+            qWarning("push: %s", pushed ? "not one" : pushed.error().what.c_str());
+            return false;
+        }
+        const auto pulled = pull(phone, reader, job.book, on), again = pull(phone, reader, job.book, on);
+        if (!pulled || !again || again->taken + again->known + again->refused.size() != 0) {
+            qWarning("pull: %s", pulled ? "the same twice" : pulled.error().what.c_str());
+            return false;
+        }
+        return meaning(phone) == meaning(job.office);
+    };
+    QVERIFY(goesOn());
+    for (const char* seq : {"9223372036854775807", "-9223372036854775808", "9223372036854775806", "4611686018427387905", "4611686018427387904", "0", "-1"}) {
+        QCOMPARE(putAt(*m_server, "phone2", job.book, seq, std::string("a lie at ") + seq), std::string());
+        QVERIFY2(goesOn(), seq);
+        QVERIFY2(goesOn(), seq);
+    }
+    for (const char* counter : {"9223372036854775807", "-9223372036854775808", "4611686018427387904"}) {
+        QCOMPARE(m_server->ask("phone2", std::string("UPDATE groundcount.project SET last_seq = ") + counter), std::string());
+        QVERIFY2(goesOn(), counter);
+        QVERIFY2(goesOn(), counter);
+    }
+    Store fresh = job.bench.make("fresh", 3);
+    QCOMPARE(pull(fresh, reader, job.book, on)->refused.size(), std::size_t(7));
+    QCOMPARE(meaning(fresh), meaning(job.office));
+    QVERIFY(check(fresh)->isClean());
+}
+
 void ExchangeTest::theServerComesBackFromTheDevices()
 {
-    Job job(*m_server, 2);
+    SharedJob job(*m_server, 2);
     QVERIFY(job.office.putBlob("a photo"));
     QVERIFY(push(job.office, m_server->address("phone0"), on));
     Store phone = job.bench.make("phone", 2);
@@ -367,7 +359,7 @@ void ExchangeTest::theServerComesBackFromTheDevices()
 
 void ExchangeTest::refusesStrangersAndUnverifiedServers()
 {
-    Job job(*m_server, 1);
+    SharedJob job(*m_server, 1);
     std::ignore = m_server->ask("boss", "CREATE ROLE nobody_here LOGIN");
     const auto stranger = push(job.office, m_server->address("nobody_here"), on);
     QVERIFY(!stranger);
@@ -392,16 +384,18 @@ void ExchangeTest::usesNothingThatADistributedServerLacks()
     for (const char* sql : {"ALTER SYSTEM SET log_statement = 'all'", "ALTER SYSTEM SET log_parameter_max_length = 0", "SELECT pg_reload_conf()"})
         QVERIFY(!m_server->ask("boss", sql).starts_with("error"));
     QTRY_COMPARE(m_server->ask("boss", "SHOW log_statement"), std::string("all"));
-    Job job(*m_server, 2);
+    SharedJob job(*m_server, 2);
     QVERIFY(job.office.putBlob("a photo"));
     QVERIFY(push(job.office, m_server->address("phone0"), on));
     Store phone = job.bench.make("phone", 2);
     QVERIFY(pull(phone, m_server->address("phone1"), job.book, on));
+    QCOMPARE(putAt(*m_server, "phone1", job.book, "9223372036854775807", "a lie"), std::string());
+    QVERIFY(job.office.seal(entry("note", 400, {{"text", "after it"}}, 7)) && push(job.office, m_server->address("phone0"), on));
     QCOMPARE(groundcount::share::jobsOn(m_server->address("phone1"))->size(), std::size_t(1));
     const QStringList statements = distributed::statementsIn(m_server->logFile());
     qInfo("%lld different statements on the job's tables", static_cast<long long>(statements.size()));
     QVERIFY(statements.size() >= 10);
-    for (const char* part : {"INSERT INTO groundcount.sealed", "UPDATE groundcount.project", "FOR UPDATE", "max(seq)", "ANY($2)", "least(min(seq)", "LEFT JOIN groundcount.sealed"})
+    for (const char* part : {"INSERT INTO groundcount.sealed", "UPDATE groundcount.project", "FOR UPDATE", "max(seq)", "ANY($2)", "least(min(seq)", "lead(seq", "LEFT JOIN groundcount.sealed"})
         QVERIFY2(!statements.filter(part).isEmpty(), part);
     for (const QString& sql : statements)
         QVERIFY2(distributed::faultOf(sql).isEmpty(), qPrintable(distributed::faultOf(sql) + ": " + sql));

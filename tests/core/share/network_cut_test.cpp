@@ -1,10 +1,9 @@
-#include "core/book/sample_book.h"
+#include "core/book/meaning.h"
 #include "core/share/network.h"
-#include "core/share/postgres.h"
+#include "core/share/shared_job.h"
 
 #include "book/audit.h"
 #include "share/exchange.h"
-#include "share/server.h"
 
 #include <QtTest>
 #include <algorithm>
@@ -16,8 +15,6 @@
 using namespace sample;
 using groundcount::Fault;
 using groundcount::Result;
-using groundcount::share::admit;
-using groundcount::share::prepareServer;
 using groundcount::share::pull;
 using groundcount::share::push;
 
@@ -84,19 +81,6 @@ std::vector<Entry> notes(int from, int count)
     return all;
 }
 
-std::string meaning(const Store& store)
-{
-    std::vector<std::string> hashes;
-    const auto records = store.records({}).value();
-    for (const Record& r : records)
-        hashes.push_back(r.hash + " " + r.signature);
-    std::sort(hashes.begin(), hashes.end());
-    std::string all;
-    for (const std::string& hash : hashes)
-        all += hash + "\n";
-    return all + store.derivedText().value();
-}
-
 }  // namespace
 
 /// A network that is really cut, between two namespaces of the kernel.
@@ -122,9 +106,7 @@ private:
     Network m_network;
     Proof m_proof;
     std::unique_ptr<Postgres> m_server;
-    std::unique_ptr<Bench> m_bench;
-    std::unique_ptr<Store> m_office;
-    std::string m_book;
+    std::unique_ptr<SharedJob> m_job;
 };
 
 void NetworkCutTest::initTestCase()
@@ -146,20 +128,13 @@ void NetworkCutTest::initTestCase()
 
 void NetworkCutTest::init()
 {
-    std::ignore = m_server->ask("boss", "DROP SCHEMA IF EXISTS groundcount CASCADE");
-    QVERIFY(prepareServer(m_server->address("boss")));
-    m_bench = std::make_unique<Bench>();
-    m_office = std::make_unique<Store>(m_bench->make("office", 1));
-    QVERIFY(m_office->sealAll(setup()));
-    m_book = m_office->bookId().value();
-    for (const char* login : {"phone0", "phone1", "phone2"})
-        QVERIFY(admit(m_server->address("boss"), m_book, login));
+    QCOMPARE(begunAnew(*m_server), std::string());
+    m_job = std::make_unique<SharedJob>(*m_server, 3);
 }
 
 void NetworkCutTest::cleanup()
 {
-    m_office.reset();
-    m_bench.reset();
+    m_job.reset();
 }
 
 void NetworkCutTest::cleanupTestCase()
@@ -170,11 +145,11 @@ void NetworkCutTest::cleanupTestCase()
 void NetworkCutTest::believesOnlyAServerThatProvesItsName()
 {
     const auto on = [](std::size_t) { return true; };
-    const auto sound = push(*m_office, address("phone0"), on);
+    const auto sound = push(m_job->office, address("phone0"), on);
     QVERIFY2(sound, sound ? "" : sound.error().what.c_str());
     QCOMPARE(sound->sent, setup().size());
     for (const std::string& wrong : {address("phone0", "stranger.crt"), address("phone0", "root.crt", "other.example")}) {
-        const auto open = push(*m_office, wrong, on);
+        const auto open = push(m_job->office, wrong, on);
         QVERIFY(!open && open.error().fault == Fault::Unavailable);
         QVERIFY2(open.error().what.find("certificate") != std::string::npos, open.error().what.c_str());
     }
@@ -183,8 +158,8 @@ void NetworkCutTest::believesOnlyAServerThatProvesItsName()
 /// Answers are lost at random moments, so that the server has done what the device does not know; the person stops it and tries again.
 void NetworkCutTest::answersThatAreLostLoseAndDoubleNothing()
 {
-    QVERIFY(m_office->sealAll(notes(1000, 4000)));
-    Store phone = m_bench->make("phone", 2);
+    QVERIFY(m_job->office.sealAll(notes(1000, 4000)));
+    Store phone = m_job->bench.make("phone", 2);
     std::mt19937 random(11);
     double slowest = 0;
     int stopped = 0;
@@ -210,21 +185,21 @@ void NetworkCutTest::answersThatAreLostLoseAndDoubleNothing()
     const auto on = [](std::size_t) { return true; };
     for (int round = 0; round < 10; ++round) {
         QVERIFY(disturbed([&](const auto& patience) {
-            const auto pushed = push(*m_office, address("phone0"), on, patience);
+            const auto pushed = push(m_job->office, address("phone0"), on, patience);
             return pushed && pushed->stopped;
         }));
         QVERIFY(disturbed([&](const auto& patience) {
-            const auto pulled = pull(phone, address("phone1"), m_book, on, patience);
+            const auto pulled = pull(phone, address("phone1"), m_job->book, on, patience);
             return pulled && pulled->stopped;
         }));
     }
-    QVERIFY(push(*m_office, address("phone0"), on));
-    const auto last = pull(phone, address("phone1"), m_book, on);
+    QVERIFY(push(m_job->office, address("phone0"), on));
+    const auto last = pull(phone, address("phone1"), m_job->book, on);
     QVERIFY2(last, last ? "" : last.error().what.c_str());
     QVERIFY(last->refused.empty() && last->whole);
     QCOMPARE(m_server->ask("boss", "SELECT count(*) FROM groundcount.sealed"), std::to_string(whole));
     QCOMPARE(phone.records({})->size(), whole);
-    QCOMPARE(meaning(phone), meaning(*m_office));
+    QCOMPARE(meaning(phone), meaning(m_job->office));
     QVERIFY(check(phone)->isClean());
     qInfo("%d of 20 exchanges were stopped in a silent network; from the stop to the return %.0f ms at most", stopped, slowest * 1e3);
     QVERIFY(stopped > 5);
@@ -235,21 +210,21 @@ void NetworkCutTest::answersThatAreLostLoseAndDoubleNothing()
 void NetworkCutTest::aCutCableEndsByItselfAndHoldsUpNobody()
 {
     const auto on = [](std::size_t) { return true; };
-    QVERIFY(m_office->sealAll(notes(1000, 3000)));
-    QVERIFY(push(*m_office, address("phone0"), on));
-    QVERIFY(m_office->sealAll(notes(5000, 3000)));
-    Store phone = m_bench->make("phone", 2);
+    QVERIFY(m_job->office.sealAll(notes(1000, 3000)));
+    QVERIFY(push(m_job->office, address("phone0"), on));
+    QVERIFY(m_job->office.sealAll(notes(5000, 3000)));
+    Store phone = m_job->bench.make("phone", 2);
     std::atomic<int> sent{0}, taken{0};
     std::atomic<bool> isCut{false};
     double pushEnded = 0, pullEnded = 0;
     Result<groundcount::share::Pushed> pushed = groundcount::share::Pushed{};
     Result<BundleReport> pulled = BundleReport{};
     std::thread sender([&] {
-        pushed = push(*m_office, address("phone0"), [&](std::size_t) { return ++sent > 0; });
+        pushed = push(m_job->office, address("phone0"), [&](std::size_t) { return ++sent > 0; });
         pushEnded = now();
     });
     std::thread taker([&] {
-        pulled = pull(phone, address("phone1"), m_book, [&](std::size_t) {
+        pulled = pull(phone, address("phone1"), m_job->book, [&](std::size_t) {
             for (++taken; taken > 2 && !isCut;)
                 std::this_thread::sleep_for(std::chrono::milliseconds(1));
             return true;
@@ -269,8 +244,8 @@ void NetworkCutTest::aCutCableEndsByItselfAndHoldsUpNobody()
     PQclear(PQexec(holder, "COMMIT"));
     PQfinish(holder);
     QTRY_COMPARE(m_server->ask("boss", "SELECT count(*) FROM pg_stat_activity WHERE usename = 'phone0' AND state = 'idle in transaction'"), std::string("1"));
-    Store third = m_bench->make("third", 3);
-    const auto other = pull(third, m_server->address("phone2"), m_book, on);  // another way to the server
+    Store third = m_job->bench.make("third", 3);
+    const auto other = pull(third, m_server->address("phone2"), m_job->book, on);  // another way to the server
     QVERIFY(other && third.sealAll(notes(9000, 1)));
     const auto through = push(third, m_server->address("phone2"), on);
     const double passed = now() - cut;
@@ -282,17 +257,17 @@ void NetworkCutTest::aCutCableEndsByItselfAndHoldsUpNobody()
     QVERIFY(!pushed && pushed.error().fault == Fault::Unavailable);
     QVERIFY(!pulled && pulled.error().fault == Fault::Unavailable);
     const double begun = now();
-    const auto refused = push(*m_office, address("phone0"), on);
+    const auto refused = push(m_job->office, address("phone0"), on);
     QVERIFY(!refused && now() - begun < kEnough);
     QVERIFY2(refused.error().what.find("cannot be reached") != std::string::npos, refused.error().what.c_str());
     QVERIFY(m_network.join());
     const auto whole = setup().size() + 6001;
-    QTRY_VERIFY_WITH_TIMEOUT(push(*m_office, address("phone0"), on), 20'000);
-    for (Store* const book : {m_office.get(), &phone, &third}) {
-        const auto last = pull(*book, address("phone1"), m_book, on);
+    QTRY_VERIFY_WITH_TIMEOUT(push(m_job->office, address("phone0"), on), 20'000);
+    for (Store* const book : {&m_job->office, &phone, &third}) {
+        const auto last = pull(*book, address("phone1"), m_job->book, on);
         QVERIFY2(last && last->refused.empty(), last ? "" : last.error().what.c_str());
         QCOMPARE(book->records({})->size(), whole);
-        QCOMPARE(meaning(*book), meaning(*m_office));
+        QCOMPARE(meaning(*book), meaning(m_job->office));
     }
     QCOMPARE(m_server->ask("boss", "SELECT count(*) FROM groundcount.sealed"), std::to_string(whole));
 }
