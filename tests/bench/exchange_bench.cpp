@@ -9,16 +9,18 @@
 #include "share/server.h"
 
 #include <QCoreApplication>
+#include <QFileInfo>
 
 #include <algorithm>
 #include <atomic>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
-#include <ctime>
 #include <filesystem>
+#include <fstream>
 #include <string>
 #include <thread>
+#include <unistd.h>
 #include <vector>
 
 using namespace groundcount;
@@ -98,6 +100,21 @@ double worked()
     return static_cast<double>(spent.tv_sec) + static_cast<double>(spent.tv_nsec) * 1e-9;
 }
 
+/// Processor time of the server's connections that have ended, seconds: what its first process has waited for (proc(5), fields 16 and 17).
+double serverWorked(const Postgres& server)
+{
+    std::this_thread::sleep_for(std::chrono::milliseconds(300));  // until it has seen that one ended
+    std::ifstream first((QFileInfo(server.logFile()).path() + "/data/postmaster.pid").toStdString());
+    std::string pid, skipped;
+    std::getline(first, pid);
+    std::ifstream about("/proc/" + pid + "/stat");
+    for (int field = 1; field < 16; ++field)
+        about >> skipped;
+    double user = 0, system = 0;
+    about >> user >> system;
+    return (user + system) / static_cast<double>(sysconf(_SC_CLK_TCK));
+}
+
 /// The longest time between two reports, from the call to the return.
 class Gaps {
 public:
@@ -169,9 +186,11 @@ int main(int argc, char** argv)
     const std::string up = server.address("phone0"), down = server.address("phone1");
 
     Gaps pushGaps, pullGaps;
+    double serverFrom = serverWorked(server);
     double from = now(), workFrom = worked();
     const auto pushed = must(share::push(office, up, pushGaps.heard()));
     const double pushTime = now() - from, pushGap = pushGaps.longest(), pushWork = worked() - workFrom;
+    const double pushServer = serverWorked(server) - serverFrom;
     peers::Plain reader(server, "phone1");
     reader.run("SELECT 1");
     from = now();
@@ -182,12 +201,16 @@ int main(int argc, char** argv)
     const double peerTime = now() - from, peerWork = worked() - workFrom;
     if (texts.size() != pushed.sent || sound != pushed.sent)
         return std::fprintf(stderr, "of %zu texts COPY gave %zu, %zu sound\n", pushed.sent, texts.size(), sound), 1;
+    serverFrom = serverWorked(server);
     const double insertTime = peers::batchedInserts(server, texts);
+    const double insertServer = serverWorked(server) - serverFrom;
+    serverFrom = serverWorked(server);
     Store phone = must(Store::open(folder + "/phone.fieldbook", OpenMode::Create, key(8)));
     from = now();
     workFrom = worked();
     const auto pulled = must(share::pull(phone, down, book, pullGaps.heard()));
     const double pullTime = now() - from, pullGap = pullGaps.longest(), pullWork = worked() - workFrom;
+    const double pullServer = serverWorked(server) - serverFrom;
     if (pulled.taken != pushed.sent || !pulled.refused.empty())
         return std::fprintf(stderr, "pulled %zu of %zu\n", pulled.taken, pushed.sent), 1;
 
@@ -201,8 +224,9 @@ int main(int argc, char** argv)
     std::printf("pull: %.0f records/s; plain COPY (%.2f s) and verification (%.2f s) of the same bytes: %.0f records/s; %.0f %% of that rate\n", records / pullTime,
                 copyTime, peerTime - copyTime, records / peerTime, 100 * peerTime / pullTime);
 
-    std::printf("processor time of this program, without the server's: push %.0f us a record, pull %.0f us, COPY and verification %.0f us\n", pushWork / records * 1e6,
-                pullWork / records * 1e6, peerWork / records * 1e6);
+    const auto each = [&](double seconds) { return seconds / records * 1e6; };
+    std::printf("processor time a record, microseconds: push %.0f and the server %.0f, inserts the server %.0f; pull %.0f and the server %.0f, COPY and verification %.0f\n",
+                each(pushWork), each(pushServer), each(insertServer), each(pullWork), each(pullServer), each(peerWork));
 
     const auto empty = [&](const std::string& name) { return must(Store::open(folder + "/fresh" + name + ".fieldbook", OpenMode::Create, key(9))); };
     const double pullStop = slowestStop(20, empty, [&](Store& fresh, std::atomic<bool>& goesOn) {
