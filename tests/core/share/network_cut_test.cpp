@@ -215,12 +215,16 @@ void NetworkCutTest::aCutCableEndsByItselfAndHoldsUpNobody()
     QVERIFY(m_job->office.sealAll(notes(5000, 3000)));
     Store phone = m_job->bench.make("phone", 2);
     std::atomic<int> sent{0}, taken{0};
-    std::atomic<bool> isCut{false};
+    std::atomic<bool> isCut{false}, isHeld{false};
     double pushEnded = 0, pullEnded = 0;
     Result<groundcount::share::Pushed> pushed = groundcount::share::Pushed{};
     Result<BundleReport> pulled = BundleReport{};
     std::thread sender([&] {
-        pushed = push(m_job->office, address("phone0"), [&](std::size_t) { return ++sent > 0; });
+        pushed = push(m_job->office, address("phone0"), [&](std::size_t) {
+            for (++sent; sent > 1 && !isHeld;)
+                std::this_thread::sleep_for(std::chrono::milliseconds(1));
+            return true;
+        });
         pushEnded = now();
     });
     std::thread taker([&] {
@@ -237,6 +241,7 @@ void NetworkCutTest::aCutCableEndsByItselfAndHoldsUpNobody()
     PGconn* holder = PQconnectdb(m_server->address("boss").c_str());
     PQclear(PQexec(holder, "BEGIN"));
     PQclear(PQexec(holder, "SELECT last_seq FROM groundcount.project FOR UPDATE"));
+    isHeld = true;
     QTRY_COMPARE(m_server->ask("boss", "SELECT count(*) FROM pg_stat_activity WHERE usename = 'phone0' AND wait_event_type = 'Lock'"), std::string("1"));
     isCut = m_network.cut();
     QVERIFY(isCut);
