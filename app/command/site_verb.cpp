@@ -5,6 +5,7 @@
 #include "gis/crs_search.h"
 #include "gis/site_bodies.h"
 #include "gis/site_file.h"
+#include "method/site/station.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -79,6 +80,17 @@ Result<std::string> calledOnly(const Result<std::vector<Row>>& rows, const std::
     return refused("A lot needs its " + std::string(what) + "; the book has none called \"" + name + "\".");
 }
 
+/// A station as the plans write it, or as its plain number, as decimal text; "" stays.
+Result<std::string> decimalStation(std::string text, const book::JobRow& job)
+{
+    const auto plus = text.find('+');
+    if (plus == std::string::npos)
+        return text;
+    if (const auto read = method::parseStation(text, job.gridUnit == "m" ? 1000.0 : 100.0); !read)
+        return tl::unexpected(read.error());
+    return text.erase(plus, 1);
+}
+
 Result<std::vector<book::Body>> bodiesOf(const gis::SiteFile& file, const SiteOptions& options, const book::Store& store)
 {
     const book::StateQuery query(store);
@@ -86,8 +98,10 @@ Result<std::vector<book::Body>> bodiesOf(const gis::SiteFile& file, const SiteOp
     const auto answers = answersOf(options);
     if (!job || !answers)
         return tl::unexpected(job ? answers.error() : job.error());
-    if (options.as == "alignment")
-        return gis::alignmentBodies(file, *job, *answers, options.station);
+    if (options.as == "alignment") {
+        const auto station = decimalStation(options.station, *job);
+        return station ? gis::alignmentBodies(file, *job, *answers, *station) : tl::unexpected(station.error());
+    }
     if (file.format == "LandXML")
         return refused("From a LandXML file only alignments are taken; asked for is " + options.as + ".");
     const auto features = gis::placedInJob(file, *job, *answers);
@@ -170,7 +184,7 @@ void addSite(CLI::App& app, int& status)
     verb->add_option("--reference", o->proctor, "Laboratory compaction test of the lots, by its name in the book")->type_name("NAME");
     verb->add_option("--tests-per-lift", o->testsPerLift, "Tests that each lift of the lots needs")->type_name("NUMBER");
     verb->add_option("--minimum", o->minimum, "Least percent compaction of the lots")->type_name("PERCENT");
-    verb->add_option("--begin-station", o->station, "Station of the first corner, where the file has none")->type_name("STATION");
+    verb->add_option("--begin-station", o->station, "Station of the first corner, where the file has none: 10+00 or 1000")->type_name("STATION");
     verb->add_option("--by", o->by, "Person who takes the file over; needed when the book knows several")->type_name("NAME");
     verb->add_option("--key", o->key, "Device key file")->type_name("FILE");
     verb->footer("What the file does not say is asked, never guessed. docs/site-files.md tells each format. A line from a drawing shows\n"

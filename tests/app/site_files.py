@@ -179,6 +179,14 @@ for name, content, sentence in (
     refused(write(name, content), sentence)
 answer = run("site", write("foot.xml", landxml(unit="foot")), "--into", book, "--as", "alignment", "--key", path("key"), "--by", "M. Lindqvist")
 expect(answer.returncode == 1 and "the file counts in ft" in answer.stderr, f"international feet into a survey job: {answer}")
+write("haul.geojson", json.dumps({"type": "FeatureCollection", "crs": {"type": "name", "properties": {"name": "urn:ogc:def:crs:EPSG::6411"}}, "features": [
+    {"type": "Feature", "properties": {"name": "Haul road"}, "geometry": {"type": "LineString", "coordinates": [[1204700, 481500], [1205200, 482000]]}}]}))
+for station, sentence in (("10+0", "exactly 2 digits"), ("ten", "decimal number"), ("10+00.5", "")):
+    answer = run("site", path("haul.geojson"), "--into", book, "--as", "alignment", "--begin-station", station, "--key", path("key"), "--by", "M. Lindqvist")
+    expect(answer.returncode == (1 if sentence else 0) and sentence in answer.stderr, f"a line that begins at {station}: {answer}")
+with sqlite3.connect(book) as db:
+    body = json.loads(db.execute("select body from record where kind='alignment' and body like '%Haul road%'").fetchone()[0])
+expect(body["begin_station"] == "1000.5", f"{body}")
 
 # --- hostile files ----------------------------------------------------------------------------------------------------
 write("secret.geojson", geojson(FEATURES[2:]))
