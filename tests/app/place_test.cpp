@@ -51,20 +51,6 @@ struct Pad {
     }
 };
 
-/// A second line, 1000 ft east of the first, that runs east; a lot along it.
-std::string addRamp(view::Session& session)
-{
-    const auto line = book::newSubject(), lot = book::newSubject();
-    Pad::must(session.seal("alignment", line, {{"name", "Ramp B"}, {"unit", "ftUS"}, {"begin_station", "5000"}, {"begin_north", sample::text(sample::kNorth0)},
-                                               {"begin_east", sample::text(sample::kEast0 + 1000)}, {"begin_azimuth_deg", "90"},
-                                               {"elements", {{{"kind", "line"}, {"length", "600"}}}}}));
-    Pad::must(session.seal("lot", lot, {{"name", "R-1"}, {"alignment", line}, {"material", session.snapshot().materials.front().id},
-                                        {"proctor", session.snapshot().proctors.front().id}, {"begin_station", "5100"}, {"end_station", "5500"}, {"left_ft", "20"},
-                                        {"right_ft", "20"}, {"minimum_pct", "95"}, {"tests_per_lift", 4}, {"sublots", 4}}));
-    Pad::must(session.seal("lift", book::newSubject(), {{"lot", lot}, {"number", 3}, {"thickness_in", "8"}}));
-    return line;
-}
-
 QString said(TestSheet& sheet, const char* name)
 {
     return sheet.place()->property(name).toString();

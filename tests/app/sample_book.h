@@ -229,4 +229,24 @@ inline bool digNothingCoarse(view::TestSheet& sheet)
     return sheet.seal();
 }
 
+inline void sealed(view::Session& session, const char* kind, const std::string& subject, const book::Body& body)
+{
+    if (const auto record = session.seal(kind, subject, body); !record)
+        qFatal("%s", record.error().what.c_str());
+}
+
+/// A second line, 1000 ft east of the first, that runs east; a lot along it.
+inline std::string addRamp(view::Session& session)
+{
+    const auto line = book::newSubject(), lot = book::newSubject();
+    sealed(session, "alignment", line, {{"name", "Ramp B"}, {"unit", "ftUS"}, {"begin_station", "5000"}, {"begin_north", sample::text(sample::kNorth0)},
+                                        {"begin_east", sample::text(sample::kEast0 + 1000)}, {"begin_azimuth_deg", "90"},
+                                        {"elements", {{{"kind", "line"}, {"length", "600"}}}}});
+    sealed(session, "lot", lot, {{"name", "R-1"}, {"alignment", line}, {"material", session.snapshot().materials.front().id},
+                                   {"proctor", session.snapshot().proctors.front().id}, {"begin_station", "5100"}, {"end_station", "5500"}, {"left_ft", "20"},
+                                   {"right_ft", "20"}, {"minimum_pct", "95"}, {"tests_per_lift", 4}, {"sublots", 4}});
+    sealed(session, "lift", book::newSubject(), {{"lot", lot}, {"number", 3}, {"thickness_in", "8"}});
+    return line;
+}
+
 }  // namespace groundcount::tests

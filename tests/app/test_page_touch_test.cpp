@@ -136,6 +136,34 @@ private slots:
             QDir().mkpath(qEnvironmentVariable("GROUNDCOUNT_SHOTS"));
     }
 
+    void theTapesLineIsChosenByFinger_data()
+    {
+        goesFromPlaceToTheSealedVerdictByFinger_data();
+    }
+
+    void theTapesLineIsChosenByFinger()
+    {
+        QFETCH(QSize, size);
+        SampleBook book;
+        addRamp(book.session());
+        view::TestSheet sheet;
+        sheet.setSession(&book.session());
+        sheet.begin();
+        const auto closed = qScopeGuard([this] { m_view.reset(); });
+        show(sheet, size);
+        QVERIFY(touch("typePlace"));
+        QVERIFY(typeKeys("5210"));
+        QVERIFY(typeKeys("14.2"));
+        picture("line-first");
+        QCOMPARE(sheet.place()->lineIndex(), 0);
+        QVERIFY(touch("lineChoice/choice_1"));
+        picture("line-second");
+        QCOMPARE(sheet.place()->lineIndex(), 1);
+        QVERIFY(touch("purpose/choice_1"));
+        QVERIFY(touch("seal"));
+        QVERIFY2(sheet.step() == 1, qPrintable(sheet.trouble()));
+    }
+
     void goesFromPlaceToTheSealedVerdictByFinger_data()
     {
         QTest::addColumn<QSize>("size");
