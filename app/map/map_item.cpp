@@ -76,11 +76,7 @@ void MapItem::rebuildIndex()
 
 int MapItem::indexOf(const QString& id) const
 {
-    if (id.isEmpty())
-        return -1;
-    const auto& points = m_scene->points;
-    const auto found = std::find_if(points.begin(), points.end(), [&](const MapPoint& p) { return p.id == id; });
-    return found == points.end() ? -1 : static_cast<int>(found - points.begin());
+    return m_scene->names.indexOf(id);
 }
 
 void MapItem::setLift(int lift)

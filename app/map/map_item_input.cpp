@@ -56,7 +56,7 @@ void MapItem::tap(QPointF at)
         return;
     }
     const int index = m_index->nearest(m_view, at, m_pickRadius);
-    const QString id = index >= 0 ? m_scene->points[static_cast<std::size_t>(index)].id : obstacleAt(at);
+    const QString id = index >= 0 ? m_scene->names.id(static_cast<std::size_t>(index)) : obstacleAt(at);
     if (!id.isEmpty()) {
         m_gesture.forgetTap();
         emit picked(id);

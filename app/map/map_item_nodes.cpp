@@ -30,7 +30,7 @@ public:
     {
         QSGImageNode* node = m_window->createImageNode();
         node->setTexture(m_atlas.get());
-        node->setFiltering(QSGTexture::Linear);
+        node->setFiltering(QSGTexture::Nearest);  // all but a scaled overlay lie pixel on pixel
         node->setRect(QRectF());
         node->setFlag(QSGNode::OwnedByParent);
         parent->appendChildNode(node);
@@ -114,16 +114,25 @@ QSGNode* MapItem::updatePaintNode(QSGNode* old, UpdatePaintNodeData*)
     m_atlasFresh = false;
     const double px = m_atlas.ratio();
 
-    place(node->paper, m_atlas.paper(), QPointF(0, 0), size(), px);
+    QRectF covered;
     if (!m_overlay.isNull()) {
         if (m_overlayFresh)
             node->setPicture(node->overlay, m_overlay);
         m_overlayFresh = false;
-        QRectF rect = m_view.placeOf(m_overlayWindow);
-        if (m_overlayWindow.pxPerUnit == m_view.pxPerUnit)
-            rect = QRectF(snapped(rect.topLeft(), px), QSizeF(m_overlay.size()) / px);
-        node->overlay->setRect(rect);
+        covered = m_view.placeOf(m_overlayWindow);
+        const bool isScaled = m_overlayWindow.pxPerUnit != m_view.pxPerUnit;
+        if (!isScaled)
+            covered = QRectF(snapped(covered.topLeft(), px), QSizeF(m_overlay.size()) / px);
+        node->overlay->setRect(covered);
+        const auto filtering = isScaled ? QSGTexture::Linear : QSGTexture::Nearest;
+        if (node->overlay->filtering() != filtering)
+            node->overlay->setFiltering(filtering);
     }
+    // Painted only where it shows: each layer over the whole window costs as much as all symbols.
+    if (covered.contains(QRectF(QPointF(0, 0), size())))
+        node->paper->setRect(QRectF());
+    else
+        place(node->paper, m_atlas.paper(), QPointF(0, 0), size(), px);
 
     node->used = 0;
     for (const PlacedSymbol& symbol : m_symbols) {

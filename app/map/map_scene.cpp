@@ -4,6 +4,12 @@
 
 namespace groundcount::map {
 
+void MapScene::add(const MapPoint& point, std::string_view label, std::string_view id)
+{
+    points.push_back(point);
+    names.add(label, id);
+}
+
 MapExtent MapScene::extent() const
 {
     MapExtent box;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "map/map_window.h"
+#include "map/point_names.h"
 #include "map/symbol_paint.h"
 
 #include <QImage>
@@ -10,6 +11,7 @@
 
 #include <functional>
 #include <memory>
+#include <string_view>
 #include <vector>
 
 /// What the map shows, as plain values. Coordinates are plane coordinates of the job's grid (x east, y north) in the job's own unit, relative to
@@ -32,8 +34,6 @@ struct MapPoint {
     double north = 0;
     PointState state = PointState::Pass;
     int lift = kEveryLift;
-    QString label; ///< "26", "Site 4"; drawn beside the symbol when there is room
-    QString id;    ///< what `picked` reports
 };
 
 enum class AreaStyle {
@@ -111,6 +111,7 @@ struct MapScene {
     double metresPerUnit = 1.0;          ///< length of the job's unit: 0.3048, 1200/3937 or 1
     QString unitName = QStringLiteral("m"); ///< on the scale bar: "ft"
     std::vector<MapPoint> points;
+    PointNames names;                    ///< of the points, in their order
     std::vector<MapArea> areas;
     std::vector<MapLine> lines;
     std::vector<MapStation> stations;
@@ -120,6 +121,8 @@ struct MapScene {
     std::vector<MapLabel> labels;
     GroundPainter ground;                ///< empty: a drawn map on paper; set: symbols get ring and halo
 
+    /// @param label, id as PointNames, in UTF-8
+    void add(const MapPoint& point, std::string_view label, std::string_view id);
     /// The smallest box round everything (points of every lift, areas, lines, obstacles, rings), empty if there is nothing.
     MapExtent extent() const;
 };

@@ -34,7 +34,7 @@ struct OverlayJob {
     std::vector<QRectF> keepClear;     ///< controls and furniture over the map, px of `window`
 };
 
-/// The logical size of the picture times the pixel ratio, opaque where the ground is (paper or imagery), ARGB32 premultiplied.
+/// The logical size of the picture times the pixel ratio, opaque (paper or imagery), RGB32.
 /// Runs on any thread.
 QImage paintOverlay(const OverlayJob& job);
 

@@ -255,6 +255,8 @@ QImage paintOverlay(const OverlayJob& job)
     sheet.edges();
     sheet.lines();
     paintMarks(painter, job);
+    painter.end();
+    image.reinterpretAsFormat(QImage::Format_RGB32);  // every pixel is opaque: renderers then copy it and blend nothing
     return image;
 }
 

@@ -84,9 +84,9 @@ void OverlayWords::points()
     std::copy_if(m_job.symbols.begin(), m_job.symbols.end(), std::back_inserter(order), [](const auto& s) { return s.point >= 0; });
     std::stable_sort(order.begin(), order.end(), [&](const auto& a, const auto& b) { return rank(a) < rank(b); });
     for (const PlacedSymbol& symbol : order) {
-        const MapPoint& point = m_job.scene->points[static_cast<std::size_t>(symbol.point)];
+        const QString label = m_job.scene->names.label(static_cast<std::size_t>(symbol.point));
         const double gap = symbol.point == m_job.chosenPoint ? m_job.symbolPx / 2 + 10 : m_job.symbolPx / 2 + 6;
-        m_placer.write(point.label, strong(), m_look.symbols.ink, symbol.at, gap, {Hang::RightOf, Hang::LeftOf, Hang::Below, Hang::Above});
+        m_placer.write(label, strong(), m_look.symbols.ink, symbol.at, gap, {Hang::RightOf, Hang::LeftOf, Hang::Below, Hang::Above});
     }
 }
 

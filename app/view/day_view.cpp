@@ -11,6 +11,7 @@
 #include "view/whereabouts.h"
 
 #include <algorithm>
+#include <ranges>
 #include <cmath>
 
 namespace groundcount::view {
@@ -240,7 +241,13 @@ void DayView::refreshOwed()
 void DayView::refreshTests()
 {
     std::vector<Row> waiting, results;
-    for (const auto& test : m_session->snapshot().tests) {
+    // Tests stand by their start, so that only those a day around now are looked at: whatever offset they were sealed with, today's are among them.
+    const auto& tests = m_session->snapshot().tests;
+    const auto from = [&](int days) {
+        const std::string at = m_session->now().addDays(days).toString(Qt::ISODateWithMs).toStdString();
+        return std::lower_bound(tests.begin(), tests.end(), at, [](const book::TestRow& test, const std::string& time) { return test.startedAt < time; });
+    };
+    for (const book::TestRow& test : std::ranges::subrange(from(-2), from(2))) {
         if (test.state == book::TestState::Void || !m_session->isToday(test.startedAt, test.offsetMinutes))
             continue;
         // An amended test is decided again by its next verdict only.

@@ -9,6 +9,10 @@ Desk::Desk(Session* session, QObject* parent) : QObject(parent), m_session(sessi
     m_sheet.setSession(session);
     connect(m_sheet.clear(), &ClearStep::hazardWanted, &m_obstacle, &ObstacleSheet::openFrom);
     connect(&m_obstacle, &ObstacleSheet::sealed, m_sheet.clear(), &ClearStep::derive);
+    connect(session, &Session::readingChanged, this, [this] {
+        if (!m_session->isReading() && m_whenRead)
+            std::exchange(m_whenRead, nullptr)();
+    });
     connect(&m_screen, &ScreenSettings::languageChanged, this, [this] {
         if (auto* engine = qmlEngine(this))
             engine->retranslate();
@@ -117,33 +121,41 @@ void Desk::setTestOpen(bool open)
     emit testOpenChanged();
 }
 
+void Desk::whenRead(std::function<void()> act)
+{
+    if (m_session->isReading())
+        m_whenRead = std::move(act);
+    else
+        act();
+}
+
 void Desk::start()
 {
-    m_sheet.begin();
+    whenRead([this] { m_sheet.begin(); });
     setTestOpen(true);
 }
 
 void Desk::startAt(const QString& siteId)
 {
-    m_sheet.beginAt(siteId);
+    whenRead([this, siteId] { m_sheet.beginAt(siteId); });
     setTestOpen(true);
 }
 
 void Desk::startAtPoint(double north, double east)
 {
-    m_sheet.beginAtPoint(north, east);
+    whenRead([=, this] { m_sheet.beginAtPoint(north, east); });
     setTestOpen(true);
 }
 
 void Desk::retest(const QString& testId)
 {
-    m_sheet.beginRetest(testId);
+    whenRead([this, testId] { m_sheet.beginRetest(testId); });
     setTestOpen(true);
 }
 
 void Desk::openTest(const QString& testId)
 {
-    m_sheet.open(testId);
+    whenRead([this, testId] { m_sheet.open(testId); });
     setTestOpen(true);
 }
 
@@ -157,6 +169,7 @@ void Desk::openRecord(const QString& testId)
 
 void Desk::closeTest()
 {
+    m_whenRead = nullptr;
     m_sheet.setProperty("recordShown", false);  // the next test opens at its steps
     setTestOpen(false);
 }

@@ -9,6 +9,7 @@
 #include "view/test_sheet.h"
 
 #include <QObject>
+#include <functional>
 
 class QJSEngine;
 class QQmlEngine;
@@ -97,6 +98,8 @@ signals:
     void coverageShownChanged();
 
 private:
+    /// Acts now, or when the tests of a long book are read; of several waiting only the last, and none once the test is closed.
+    void whenRead(std::function<void()> act);
     /// Whether a word stands for a pane in a lot's place, for what leads off the device; no lot has such an id.
     static bool leadsOff(const QString& word);
     void setTestOpen(bool open);
@@ -114,6 +117,7 @@ private:
     QString m_kitUnder;     ///< the lot's sheet under one that was opened from it
     bool m_fromLots = false;  ///< Kit was entered from Lots and leads back there
     bool m_testOpen = false, m_screenOpen = false, m_coverageShown = false;
+    std::function<void()> m_whenRead;
 };
 
 }  // namespace groundcount::view

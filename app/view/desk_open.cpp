@@ -31,6 +31,13 @@ Result<QString> kitSubjectNamed(const Session& session, const QString& name)
 Result<void> Desk::openNamed(const QString& what)
 {
     const QString name = what.section(':', 1);
+    if (const QString kind = what.section(':', 0, 0); m_session->isReading() && (kind == QStringLiteral("test") || kind == QStringLiteral("record") || kind == QStringLiteral("paper"))) {
+        whenRead([this, what] {
+            if (const auto opened = openNamed(what); !opened)
+                m_session->setTrouble(QString::fromStdString(opened.error().what));
+        });
+        return {};
+    }
     if (what == QStringLiteral("new")) {
         start();
         return {};

@@ -1,6 +1,7 @@
 #include "view/lot_state.h"
 
 #include "book/retest_chain.h"
+#include "book/test_columns.h"
 #include "method/accept/sublot.h"
 
 #include <algorithm>
@@ -11,9 +12,27 @@ TestsByLift::TestsByLift(const Snapshot& all)
 {
     for (const auto& lift : all.lifts)
         m_tests[lift.id];
-    for (const auto& test : all.tests)
-        if (const auto lift = m_tests.find(test.lift); lift != m_tests.end() && test.state != book::TestState::Void)
+    auto lift = m_tests.end();
+    for (const auto& test : all.tests) {
+        // tests of a lift mostly stand together
+        if (lift == m_tests.end() || lift->first != test.lift)
+            lift = m_tests.find(test.lift);
+        if (lift != m_tests.end() && test.state != book::TestState::Void)
             lift->second.push_back(&test);
+    }
+}
+
+std::vector<int> liftNumbers(const Snapshot& all, const book::TestColumns& columns)
+{
+    std::unordered_map<std::string_view, int> numbers;
+    for (const auto& lift : all.lifts)
+        numbers.emplace(lift.id, lift.number);
+    std::vector<int> ofSubjects;
+    for (const auto& subject : columns.subjects) {
+        const auto found = numbers.find(subject);
+        ofSubjects.push_back(found == numbers.end() ? 0 : found->second);
+    }
+    return ofSubjects;
 }
 
 const std::vector<const book::TestRow*>& TestsByLift::of(const book::LiftRow& lift) const

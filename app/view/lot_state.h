@@ -30,6 +30,9 @@ private:
     std::vector<const book::TestRow*> m_none;
 };
 
+/// The lift's number for each of the columns' subjects; 0 for one that is no lift.
+std::vector<int> liftNumbers(const Snapshot& all, const book::TestColumns& columns);
+
 /// Open failures are those of book::RetestChains within the rule set's distance.
 LiftState liftState(const Snapshot& all, const TestsByLift& tests, const book::LotRow& lot, const book::LiftRow& lift);
 /// Lifts of a lot, newest first.

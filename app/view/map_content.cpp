@@ -1,9 +1,11 @@
 #include "view/map_content.h"
 
+#include "book/test_columns.h"
 #include "gis/lot_ground.h"
 #include "method/site/station.h"
 #include "view/figure_text.h"
 #include "view/lot_state.h"
+#include "view/map_points.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -13,19 +15,6 @@ namespace groundcount::view {
 namespace {
 
 constexpr double kSampleFt = 10;  // an arc of 900 ft radius is drawn within 0.02 ft
-
-map::PointState pointState(book::TestState state)
-{
-    switch (state) {
-    case book::TestState::Pass: return map::PointState::Pass;
-    case book::TestState::Fail: return map::PointState::Fail;
-    case book::TestState::InformationOnly: return map::PointState::InformationOnly;
-    case book::TestState::Void: return map::PointState::Void;
-    case book::TestState::Open:
-    case book::TestState::Waiting: break;
-    }
-    return map::PointState::Waiting;
-}
 
 class Content {
 public:
@@ -45,7 +34,7 @@ public:
         for (const auto& lot : m_all.lots)
             addLot(lot);
         obstacles();
-        tests();
+        addPoints(*m_scene, m_session, m_origin);
         return scene;
     }
 
@@ -138,7 +127,7 @@ private:
                 lift = one;
         }
         const int sublots = std::max(1, lot.sublots);
-        if (lift) {
+        if (lift && !m_session.isReading()) {
             const LiftState state = liftState(m_all, m_byLift, lot, *lift);
             for (int i = 0; i < sublots; ++i) {
                 const auto inside = [&](const std::optional<double>& station) { return station && sublotOf(lot, *station) == i; };
@@ -178,39 +167,6 @@ private:
         }
     }
 
-    void tests()
-    {
-        for (const auto& test : m_all.tests) {
-            if (test.north == 0 && test.east == 0)
-                continue;  // sealed without a place: nothing to draw
-            m_scene->points.push_back({test.east - m_origin.east, test.north - m_origin.north, pointState(test.state), test.liftNumber,
-                                       QString::fromStdString(test.number), QString::fromStdString(test.id)});
-            if (test.state == book::TestState::Open)
-                rings(test);
-        }
-        for (const auto& site : m_all.sites) {
-            if (!site.testId.empty())
-                continue;
-            const auto lift = std::find_if(m_all.lifts.begin(), m_all.lifts.end(), [&](const auto& l) { return l.id == site.lift; });
-            m_scene->points.push_back({site.east - m_origin.east, site.north - m_origin.north, map::PointState::Owed,
-                                       lift == m_all.lifts.end() ? map::kEveryLift : lift->number,
-                                       QCoreApplication::translate("MapContent", "Site %1").arg(site.number),
-                                       QString::fromStdString(site.draw + "/" + std::to_string(site.number))});
-        }
-    }
-
-    void rings(const book::TestRow& test)
-    {
-        const auto& limits = m_session.ruleSet().limits;
-        for (const auto& [key, name] : {std::pair{"clearance.other_gauges", QT_TRANSLATE_NOOP("MapContent", "gauges %1")}, {"clearance.vehicles", QT_TRANSLATE_NOOP("MapContent", "vehicles %1")}}) {
-            const auto& limit = limits.find(key)->second;
-            const double metres = limit.unit == "ft" ? Length::feet(limit.value.value()).metres() : limit.value.value();
-            m_scene->rings.push_back({vertex(test.east, test.north), metres,
-                                      QCoreApplication::translate("MapContent", name)
-                                          .arg(QString::fromStdString(limit.value.text() + " " + limit.unit)), false});
-        }
-    }
-
     const Session& m_session;
     const Snapshot& m_all;
     TestsByLift m_byLift;
@@ -234,6 +190,11 @@ map::MapVertex sceneOrigin(const Session& session)
     for (const auto& test : session.snapshot().tests) {
         if (test.north != 0 || test.east != 0)
             return {test.east, test.north};
+    }
+    const auto* columns = session.columns();
+    for (std::size_t i = 0; columns && i < columns->size(); ++i) {
+        if (std::isfinite(columns->east[i]) && std::isfinite(columns->north[i]))
+            return {columns->east[i], columns->north[i]};
     }
     return {};
 }

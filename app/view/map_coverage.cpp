@@ -71,6 +71,20 @@ Row rowOf(const gis::Coverage& c, const book::LotRow& lot, const CoverageAsk& as
 
 }  // namespace
 
+book::TestRow forGround(const book::TestRow& test)
+{
+    book::TestRow slim;
+    slim.id = test.id;
+    slim.number = test.number;
+    slim.lift = test.lift;
+    slim.state = test.state;
+    slim.retestOf = test.retestOf;
+    slim.verdictAt = test.verdictAt;
+    slim.north = test.north;
+    slim.east = test.east;
+    return slim;
+}
+
 CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin)
 {
     const Snapshot& all = session.snapshot();
@@ -86,16 +100,7 @@ CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin)
         const auto part = test.liftNumber == liftNumber ? partOf.find(test.lift) : partOf.end();
         if (part == partOf.end())
             continue;
-        book::TestRow slim;  // a programme's rows are many and long
-        slim.id = test.id;
-        slim.number = test.number;
-        slim.lift = test.lift;
-        slim.state = test.state;
-        slim.retestOf = test.retestOf;
-        slim.verdictAt = test.verdictAt;
-        slim.north = test.north;
-        slim.east = test.east;
-        ask.parts[part->second].tests.push_back(std::move(slim));
+        ask.parts[part->second].tests.push_back(forGround(test));
     }
     return ask;
 }

@@ -30,6 +30,9 @@ struct CoverageShown {
     std::vector<Row> rows;  ///< for each lot with that lift: passed, failed, untested and the patch, or why there are no figures
 };
 
+/// A copy with only what speaks for ground: a programme's rows are many and long.
+book::TestRow forGround(const book::TestRow& test);
+
 /// One walk over the tests. On the GUI thread.
 CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin);
 

@@ -4,7 +4,7 @@
 #include "view/beside_work.h"
 #include "view/map_background.h"
 #include "view/map_coverage.h"
-#include "view/row_list.h"
+#include "view/made_rows.h"
 #include "view/session.h"
 
 #include <QObject>
@@ -45,7 +45,7 @@ class MapView : public QObject {
     /// Whether the ground that each test stands for is drawn, with its figures.
     Q_PROPERTY(bool coverageShown READ isCoverageShown WRITE showCoverage NOTIFY changed)
     Q_PROPERTY(groundcount::view::RowList* coverage READ coverage CONSTANT)
-    /// The coverage is being worked out beside the pages; the map goes on.
+    /// The coverage is being worked out, or the tests of a long book are being read, beside the pages; the map goes on.
     Q_PROPERTY(bool reading READ isReading NOTIFY changed)
     Q_PROPERTY(QStringList chosenFacts MEMBER m_chosenFacts NOTIFY chosenChanged)
     Q_PROPERTY(QStringList chosenFactLabels MEMBER m_chosenFactLabels NOTIFY chosenChanged)
@@ -89,7 +89,7 @@ public:
     QString theme() const { return m_theme; }
     void setTheme(const QString& theme);
     RowList* coverage() { return &m_coverage; }
-    bool isReading() const { return m_beside.isRunning(); }
+    bool isReading() const;
 
 signals:
     void sessionChanged();
@@ -100,6 +100,7 @@ signals:
 private:
     void refresh();
     void refreshWords();
+    void chooseTest(const book::TestRow& test);
     void showFacts(const book::TestRow& test);
     void setLift(int lift);
     void startCoverage();
@@ -118,7 +119,9 @@ private:
     double m_heldNorth = 0, m_heldEast = 0, m_heldUncertainty = 0;  ///< job's grid; metres
     int m_lift = map::kEveryLift;
     std::vector<int> m_lifts;  ///< lift numbers in the book, ascending
-    RowList m_tests, m_coverage;
+    MadeRows m_tests;
+    RowList m_coverage;
+    std::shared_ptr<const map::MapScene> m_plain;  ///< without the coverage
     std::shared_ptr<CoverageShown> m_shown;
     BesideWork m_beside;  ///< last: its thread ends first
 };

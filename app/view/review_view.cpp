@@ -4,6 +4,7 @@
 #include "book/store.h"
 #include "gis/failure_ground.h"
 #include "view/figure_text.h"
+#include "view/map_coverage.h"
 #include "view/standing_words.h"
 #include "view/test_rows.h"
 #include "view/whereabouts.h"
@@ -21,6 +22,11 @@ std::optional<book::ReviewedLot> reviewedLot(Session& session, const QString& lo
     if (!lots || lots->empty())
         return std::nullopt;
     return std::move(lots->front());
+}
+
+ReviewView::ReviewView(QObject* parent) : QObject(parent)
+{
+    connect(&m_beside, &BesideWork::ended, this, &ReviewView::takeGround);
 }
 
 void ReviewView::setSession(Session* session)
@@ -86,7 +92,7 @@ void ReviewView::refresh()
     showFailures(*lot);
     showOwed(*lot);
     showChanges(*lot);
-    m_search->start(m_session->store().path(), m_session->ruleSet(), m_session->store().lastRow().value_or(0));
+    m_search->start(m_session->store(), m_session->ruleSet(), m_session->store().lastRow().value_or(0));
     showUnusual();
     emit changed();
 }
@@ -129,17 +135,12 @@ void ReviewView::showParts(const book::ReviewedLot& lot)
 
 void ReviewView::showFailures(const book::ReviewedLot& lot)
 {
-    const auto lines = book::StateQuery(m_session->store()).alignments();
-    const Snapshot& all = m_session->snapshot();
     std::vector<Row> rows;
-    std::vector<book::TestRow> ofLot;  // the coverage of a lift walks through them several times
-    std::copy_if(all.tests.begin(), all.tests.end(), std::back_inserter(ofLot), [&](const auto& test) {
-        return std::any_of(lot.lifts.begin(), lot.lifts.end(), [&](const auto& lift) { return lift.lift->id == test.lift; });
-    });
+    std::vector<book::LiftRow> lifts;
     for (const auto& lift : lot.lifts) {
         if (lift.tally.openFailures.empty() || !isOfPart(lift.lift->id))
             continue;
-        const auto ground = lines ? gis::failureGround(*lot.lot, *lift.lift, all.job, *lines, ofLot) : std::map<std::string, gis::Surface>();
+        lifts.push_back(*lift.lift);
         for (const auto* test : lift.tally.openFailures) {
             Row row = testRow(*test);
             row.title = ' ' + tr("is open, %1").arg(ageText(test->verdictAt, m_session->now().toString(Qt::ISODateWithMs)));
@@ -147,8 +148,7 @@ void ReviewView::showFailures(const book::ReviewedLot& lot)
             for (const auto& reason : test->reasons)
                 why << QString::fromStdString(reason);
             row.second = why.join(QStringLiteral(", "));
-            const auto area = ground.find(test->number);
-            row.figure = area == ground.end() ? QString() : surfaceText(area->second, all.job);
+            row.figure.clear();
             row.unit.clear();
             row.word = tr("lift %1").arg(lift.lift->number);
             row.wordMark = Mark::Nothing;
@@ -156,6 +156,41 @@ void ReviewView::showFailures(const book::ReviewedLot& lot)
         }
     }
     m_failures.setRows(std::move(rows));
+    measureFailures(*lot.lot, std::move(lifts));
+}
+
+void ReviewView::measureFailures(const book::LotRow& lot, std::vector<book::LiftRow> lifts)
+{
+    m_beside.stop();
+    const Snapshot& all = m_session->snapshot();
+    auto lines = book::StateQuery(m_session->store()).alignments();
+    if (lifts.empty() || !lines)
+        return;
+    std::vector<book::TestRow> ofLot;
+    for (const auto& test : all.tests)
+        if (test.lot == lot.id)
+            ofLot.push_back(forGround(test));
+    m_ground = std::make_shared<Ground>();
+    m_beside.start([lot, lifts = std::move(lifts), job = all.job, lines = std::move(*lines), tests = std::move(ofLot), into = m_ground](const std::atomic<bool>& stop) {
+        for (const auto& lift : lifts) {
+            if (stop)
+                return;
+            const auto byNumber = gis::failureGround(lot, lift, job, lines, tests);
+            for (const auto& test : tests)
+                if (const auto ground = byNumber.find(test.number); test.lift == lift.id && ground != byNumber.end())
+                    into->emplace(test.id, ground->second);
+        }
+    });
+}
+
+void ReviewView::takeGround()
+{
+    std::vector<Row> rows = m_failures.rows();
+    for (Row& row : rows)
+        if (const auto area = m_ground->find(row.id.toStdString()); area != m_ground->end())
+            row.figure = surfaceText(area->second, m_session->job());
+    m_failures.setRows(std::move(rows));
+    emit changed();
 }
 
 void ReviewView::showOwed(const book::ReviewedLot& lot)

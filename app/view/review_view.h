@@ -1,12 +1,17 @@
 #pragma once
 
 #include "book/engineer_review.h"
+#include "gis/lot_ground.h"
+#include "view/beside_work.h"
 #include "view/row_list.h"
 #include "view/session.h"
 #include "view/unusual_search.h"
 
 #include <QObject>
 #include <QStringList>
+#include <map>
+#include <memory>
+#include <string>
 
 namespace groundcount::view {
 
@@ -35,15 +40,18 @@ class ReviewView : public QObject {
     /// What stands against accepting, "" when nothing does.
     Q_PROPERTY(QString notAccepted MEMBER m_notAccepted NOTIFY changed)
     Q_PROPERTY(QString trouble MEMBER m_trouble NOTIFY changed)
+    /// The ground of the open failures is being measured beside the page.
+    Q_PROPERTY(bool reading READ isReading NOTIFY changed)
 
 public:
-    explicit ReviewView(QObject* parent = nullptr) : QObject(parent) {}
+    explicit ReviewView(QObject* parent = nullptr);
     Session* session() const { return m_session; }
     void setSession(Session* session);
     QString lot() const { return m_lot; }
     void setLot(const QString& id);
     QString part() const { return m_part; }
     void setPart(const QString& id);
+    bool isReading() const { return m_beside.isRunning(); }
     RowList* parts() { return &m_parts; }
     RowList* failures() { return &m_failures; }
     RowList* owed() { return &m_owed; }
@@ -66,6 +74,8 @@ private:
     void refresh();
     void showParts(const book::ReviewedLot& lot);
     void showFailures(const book::ReviewedLot& lot);
+    void measureFailures(const book::LotRow& lot, std::vector<book::LiftRow> lifts);
+    void takeGround();
     void showOwed(const book::ReviewedLot& lot);
     void showChanges(const book::ReviewedLot& lot);
     void showUnusual();
@@ -80,6 +90,9 @@ private:
     book::Tally m_tally;  ///< of the part
     RowList m_parts, m_failures, m_owed, m_changes, m_unusual;
     UnusualSearch* m_search = nullptr;  ///< the session's
+    using Ground = std::map<std::string, gis::Surface>;  ///< by the test's id
+    std::shared_ptr<Ground> m_ground;
+    BesideWork m_beside;  ///< last: its thread ends first
 };
 
 /// The lot as it stands by the rows of the session; nothing when the book does not have it or cannot be read.

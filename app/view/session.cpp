@@ -2,6 +2,7 @@
 
 #include "book/keys.h"
 #include "book/store.h"
+#include "book/test_columns.h"
 #include "gis/crs.h"
 #include "position/position_source.h"
 #include "view/figure_text.h"
@@ -30,6 +31,7 @@ Session::Session(QObject* parent) : QObject(parent), m_ruleSet(method::neutralRu
         if (m_trouble.isEmpty())
             setTrouble(QString::fromStdString(m_system.trouble()));
     });
+    connect(&m_besideWork, &BesideWork::ended, this, &Session::takeTests);
 }
 
 Session::~Session()

@@ -5,6 +5,7 @@
 #include "method/accept/evaluation_rules.h"
 #include "method/error.h"
 #include "method/rules/rule_set.h"
+#include "view/beside_work.h"
 #include "view/job_lines.h"
 #include "view/job_system.h"
 
@@ -20,6 +21,7 @@
 
 namespace groundcount::book {
 class Store;
+struct TestColumns;
 }
 namespace groundcount::position {
 class PositionSource;
@@ -61,6 +63,8 @@ class Session : public QObject {
     Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
     Q_PROPERTY(QString bookName READ bookName NOTIFY recordsChanged)
     Q_PROPERTY(bool readOnly READ isReadOnly NOTIFY recordsChanged)
+    /// The tests of a long book are being read beside the pages for the first time: only its map can be shown until then (decision 0012).
+    Q_PROPERTY(bool reading READ isReading NOTIFY readingChanged)
     Q_PROPERTY(double ownEast READ ownEast NOTIFY placeChanged)
     Q_PROPERTY(double ownNorth READ ownNorth NOTIFY placeChanged)
     Q_PROPERTY(double ownAccuracyMetres READ ownAccuracyMetres NOTIFY placeChanged)
@@ -90,6 +94,11 @@ public:
 
     bool isOpen() const { return m_store != nullptr; }
     bool isReadOnly() const;
+    bool isReading() const { return m_columns != nullptr; }
+    /// In the place of the snapshot's tests while it is reading, else nullptr.
+    const book::TestColumns* columns() const { return m_columns.get(); }
+    /// Books of more tests are read beside the pages.
+    static void setReadAtOnce(std::int64_t tests);
     book::Store& store() { return *m_store; }
     QString bookName() const { return m_bookName; }
     QString trouble() const { return m_trouble; }
@@ -147,6 +156,7 @@ public slots:
 
 signals:
     void recordsChanged();
+    void readingChanged();
     void troubleChanged();
     void placeChanged();
 
@@ -155,6 +165,12 @@ private:
     void refresh();
     bool takeArrivals();
     void readAll(std::string& trouble);
+    void readLists(std::string& trouble);
+    void readTests(std::string& trouble);
+    void readTestsNow(std::string& trouble);
+    void readLongTests(std::string& trouble);
+    void readTestsBeside();
+    void takeTests();
     void refreshGround(std::string& trouble);
     void refreshPeople();
     void refreshGauge();
@@ -166,7 +182,7 @@ private:
     std::unique_ptr<position::PositionSource> m_position;
     QTimer m_lookTimer;
     std::int64_t m_dataVersion = 0;
-    std::optional<std::int64_t> m_seen;  ///< the last record that the snapshot knows, by arrival
+    std::optional<std::int64_t> m_seen;  ///< the last record that the snapshot's tests know, by arrival
     QString m_bookName, m_trouble, m_gaugeMissing, m_receiverTrouble;
     std::optional<QDateTime> m_clock;
     Snapshot m_snapshot;
@@ -177,6 +193,12 @@ private:
     JobLines m_lines;
     mutable JobSystem m_system;
     std::optional<OwnPlace> m_own;
+    std::int64_t m_listsSeen = 0;  ///< the last record that the snapshot's other lists know, at least
+    bool m_readAllAgain = false;
+    std::unique_ptr<const book::TestColumns> m_columns;
+    struct Beside;
+    std::shared_ptr<Beside> m_beside;  ///< what is being read
+    BesideWork m_besideWork;           ///< last: its thread ends first
 };
 
 }  // namespace groundcount::view

@@ -1,4 +1,3 @@
-#include "book/arrivals.h"
 #include "book/job_rules.h"
 #include "book/lot_statistics.h"
 #include "book/state_query.h"
@@ -26,7 +25,7 @@ void take(Result<List> answer, List& into, std::string& trouble)
 
 void Session::readAgain()
 {
-    m_seen.reset();
+    m_readAllAgain = true;
     if (m_store)
         refresh();
 }
@@ -36,19 +35,6 @@ void Session::lookForOthers()
     const auto version = m_store->dataVersion();
     if (version && *version != m_dataVersion)
         refresh();
-}
-
-bool Session::takeArrivals()
-{
-    if (!m_seen)
-        return false;
-    auto arrived = book::arrivedSince(*m_store, *m_seen, m_snapshot.sites);
-    if (!arrived || !arrived->onlyTests)
-        return false;
-    book::takeOver(m_snapshot.tests, std::move(arrived->tests));
-    book::takeOver(m_snapshot.sites, arrived->sites);
-    m_seen = arrived->upTo;
-    return true;
 }
 
 void Session::refresh()
@@ -66,12 +52,16 @@ void Session::refresh()
 
 void Session::readAll(std::string& trouble)
 {
+    m_readAllAgain = false;
+    readLists(trouble);
+    readTests(trouble);
+}
+
+void Session::readLists(std::string& trouble)
+{
     const book::StateQuery query(*m_store);
-    m_seen.reset();
-    if (const auto last = m_store->lastRow())
-        m_seen = *last;
+    m_listsSeen = m_store->lastRow().value_or(0);
     take(query.job(), m_snapshot.job, trouble);
-    take(query.tests({}), m_snapshot.tests, trouble);
     take(query.sites({}, {}), m_snapshot.sites, trouble);
     take(query.gauges(), m_snapshot.gauges, trouble);
     take(query.standardCounts({}), m_snapshot.standardCounts, trouble);

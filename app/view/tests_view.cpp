@@ -5,14 +5,18 @@
 #include "view/test_rows.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
+#include <optional>
+#include <string_view>
 
 namespace groundcount::view {
 namespace {
 
 constexpr std::size_t kDays = 7;  // the newest; an older day is found by lot or person
 
-std::string keyOf(const book::TestRow& test, TestsView::By by)
+/// What a test is sorted by, but for the day; of the row itself, since a million are looked at.
+std::string_view keyOf(const book::TestRow& test, TestsView::By by)
 {
     switch (by) {
     case TestsView::State: return book::word(test.state);
@@ -22,7 +26,13 @@ std::string keyOf(const book::TestRow& test, TestsView::By by)
     case TestsView::Day:
     case TestsView::kBys: break;
     }
-    return book::localDay(test.startedAt, test.offsetMinutes);
+    return {};
+}
+
+/// Local days since 1970-01-01.
+std::int64_t dayOf(const book::TestRow& test)
+{
+    return static_cast<std::int64_t>(std::floor(static_cast<double>(book::millisecondsOf(test.startedAt) + test.offsetMinutes * 60'000LL) / 86'400'000.0));
 }
 
 QString wordFor(const book::TestRow& test, TestsView::By by)
@@ -81,16 +91,19 @@ void TestsView::refresh()
     const Snapshot& all = m_session->snapshot();
     const std::string lot = m_lot.toStdString();
     std::array<std::map<std::string, QString>, kBys> found;
-    std::string lastDay;
+    std::array<std::string_view, kBys> last;  // tests that stand together are mostly alike
+    std::optional<std::int64_t> lastDay;
     for (const auto& test : all.tests) {
         if (!lot.empty() && test.lot != lot)
             continue;
         for (const By by : {State, Person, Gauge, Material})
-            if (auto key = keyOf(test, by); !key.empty() && !found[by].contains(key))
-                found[by].emplace(std::move(key), wordFor(test, by));
-        // tests come by their start: a day is met once, nearly always
-        if (const std::string day = keyOf(test, Day); day != lastDay) {
-            found[Day].emplace(day, wordFor(test, Day));
+            if (const auto key = keyOf(test, by); !key.empty() && key != last[by]) {
+                last[by] = key;
+                if (auto [at, isNew] = found[by].try_emplace(std::string(key)); isNew)
+                    at->second = wordFor(test, by);
+            }
+        if (const auto day = dayOf(test); day != lastDay) {
+            found[Day].emplace(book::localDay(test.startedAt, test.offsetMinutes), wordFor(test, Day));
             lastDay = day;
         }
     }
@@ -124,10 +137,12 @@ void TestsView::apply()
             asked.push_back(by);
             words << m_by[by].words[m_by[by].chosen];
         }
+    const std::int64_t day = book::millisecondsOf(m_by[Day].key() + "T00:00:00.000Z") / 86'400'000;
+    const auto isLike = [&](const book::TestRow& test, By by) { return by == Day ? dayOf(test) == day : keyOf(test, by) == m_by[by].key(); };
     std::vector<std::uint32_t> places;
     for (std::size_t i = tests.size(); i-- > 0;) {  // the newest first
         const auto& test = tests[i];
-        if ((lot.empty() || test.lot == lot) && std::all_of(asked.begin(), asked.end(), [&](By by) { return keyOf(test, by) == m_by[by].key(); }))
+        if ((lot.empty() || test.lot == lot) && std::all_of(asked.begin(), asked.end(), [&](By by) { return isLike(test, by); }))
             places.push_back(static_cast<std::uint32_t>(i));
     }
     m_filterText = words.isEmpty() ? tr("All tests") : words.join(QStringLiteral(", "));

@@ -10,27 +10,26 @@ UnusualSearch::~UnusualSearch()
         m_thread.join();
 }
 
-void UnusualSearch::start(const std::string& bookPath, const method::RuleSet& rules, std::int64_t state)
+void UnusualSearch::start(const book::Store& store, const method::RuleSet& rules, std::int64_t state)
 {
     if (state == m_state)
         return;
     m_state = state;
     if (m_running)
-        m_next = std::make_unique<std::pair<std::string, method::RuleSet>>(bookPath, rules);
+        m_next = std::make_unique<std::pair<const book::Store*, method::RuleSet>>(&store, rules);
     else
-        run(bookPath, rules);
+        run(store, rules);
 }
 
-void UnusualSearch::run(const std::string& bookPath, const method::RuleSet& rules)
+void UnusualSearch::run(const book::Store& store, const method::RuleSet& rules)
 {
     if (m_thread.joinable())
         m_thread.join();
     m_running = true;
     emit changed();
-    m_thread = std::thread([this, bookPath, rules] {
-        auto store = book::Store::open(bookPath, book::OpenMode::ReadOnly);
+    m_thread = std::thread([this, opened = std::make_shared<Result<book::Store>>(store.readBeside()), rules] {
         auto found = std::make_shared<Result<std::vector<book::UnusualLine>>>(
-            store ? book::unusual(*store, rules) : Result<std::vector<book::UnusualLine>>(tl::unexpected(store.error())));
+            opened->and_then([&](book::Store& beside) { return book::unusual(beside, rules); }));
         QMetaObject::invokeMethod(this, [this, found] { end(std::move(*found)); }, Qt::QueuedConnection);
     });
 }
@@ -41,7 +40,7 @@ void UnusualSearch::end(Result<std::vector<book::UnusualLine>> found)
     m_trouble = found ? QString() : QString::fromStdString(found.error().what);
     m_lines = found ? std::move(*found) : std::vector<book::UnusualLine>();
     if (const auto next = std::move(m_next))
-        run(next->first, next->second);
+        run(*next->first, next->second);
     else
         emit changed();
 }

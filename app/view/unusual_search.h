@@ -22,8 +22,9 @@ public:
     ~UnusualSearch() override;
 
     /// Starts a search unless this state of the book was looked through already; one that runs is asked again when it ends.
+    /// @param store outlives this object; asked on its own thread for one to read beside it
     /// @param state grows with each record: Store::lastRow
-    void start(const std::string& bookPath, const method::RuleSet& rules, std::int64_t state);
+    void start(const book::Store& store, const method::RuleSet& rules, std::int64_t state);
     bool isRunning() const { return m_running; }
     const std::vector<book::UnusualLine>& lines() const { return m_lines; }
     /// The sentence when the book cannot be looked through, else "".
@@ -33,13 +34,13 @@ signals:
     void changed();
 
 private:
-    void run(const std::string& bookPath, const method::RuleSet& rules);
+    void run(const book::Store& store, const method::RuleSet& rules);
     void end(Result<std::vector<book::UnusualLine>> found);
 
     std::thread m_thread;
     std::vector<book::UnusualLine> m_lines;
     QString m_trouble;
-    std::unique_ptr<std::pair<std::string, method::RuleSet>> m_next;
+    std::unique_ptr<std::pair<const book::Store*, method::RuleSet>> m_next;
     std::int64_t m_state = -1;
     bool m_running = false;
 };

@@ -10,6 +10,8 @@ namespace groundcount::book {
 
 namespace {
 
+const std::string kCache = "PRAGMA cache_size=-32768";  // KiB
+
 Result<void> writeAheadLog(Database& db)
 {
     const auto answer = db.ask("PRAGMA journal_mode=WAL");
@@ -19,7 +21,7 @@ Result<void> writeAheadLog(Database& db)
         return unavailable("The field book needs a write-ahead log, which this disk does not allow (journal mode is \"" + *answer +
                            "\"); keep it on a local disk.");
     return db.exec("PRAGMA synchronous=FULL; PRAGMA fullfsync=1; PRAGMA checkpoint_fullfsync=1;"
-                   "PRAGMA foreign_keys=ON; PRAGMA cell_size_check=ON; PRAGMA secure_delete=ON; PRAGMA cache_size=-32768;");  // KiB
+                   "PRAGMA foreign_keys=ON; PRAGMA cell_size_check=ON; PRAGMA secure_delete=ON;" + kCache);
 }
 
 Result<void> readyToWrite(Database& db, OpenMode mode)
@@ -151,6 +153,8 @@ Result<Store> Store::readBeside() const
     inner->db = std::move(*db);
     inner->path = path();
     inner->readOnly = true;
+    if (auto cache = inner->db.exec(kCache); !cache)
+        return tl::unexpected(cache.error());
     if (auto format = checkFormat(inner->db, path()); !format)
         return tl::unexpected(format.error());
     inner->format = formatOf(inner->db);

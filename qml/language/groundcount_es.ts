@@ -1825,6 +1825,13 @@
     </message>
 </context>
 <context>
+    <name>Shell</name>
+    <message>
+        <source>The tests of this book are being read. Its map can be used meanwhile.</source>
+        <translation>Se están leyendo los ensayos de este libro. Mientras tanto se puede usar su mapa.</translation>
+    </message>
+</context>
+<context>
     <name>SideRail</name>
     <message>
         <source>Places</source>
@@ -5372,6 +5379,10 @@
     <message>
         <source>Record</source>
         <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Reading the tests…</source>
+        <translation>Leyendo los ensayos…</translation>
     </message>
 </context>
 <context>

@@ -32,7 +32,7 @@ FocusScope {
         anchors.top: parent.top
         anchors.topMargin: Theme.insetTop
         anchors.bottom: bar.top
-        visible: Desk.paper === ""
+        visible: Desk.paper === "" || Session.reading
 
         Item {
             id: left
@@ -42,25 +42,37 @@ FocusScope {
                 id: day
                 objectName: "dayPlace"
                 shown: root.place === "day" && !Desk.testOpen
+                held: Session.reading
                 page: "../pages/DayPage.qml"
             }
             PlaceLoader {
                 id: lots
                 objectName: "lotsPlace"
                 shown: root.place === "lots" && !Desk.testOpen
+                held: Session.reading
                 page: "../pages/LotsPage.qml"
             }
             PlaceLoader {
                 id: kit
                 objectName: "kitPlace"
                 shown: root.place === "kit" && !Desk.testOpen
+                held: Session.reading
                 page: "../pages/KitPage.qml"
             }
             PlaceLoader {
                 id: sheet
                 objectName: "testPlace"
                 shown: Desk.testOpen
+                held: Session.reading
                 page: "../pages/TestSheetPage.qml"
+            }
+            Body {
+                objectName: "readingTests"
+                visible: Session.reading && (day.shown || lots.shown || kit.shown || sheet.shown)
+                anchors.centerIn: parent
+                width: parent.width - 2 * Theme.margin
+                horizontalAlignment: Text.AlignHCenter
+                text: qsTr("The tests of this book are being read. Its map can be used meanwhile.")
             }
         }
         Rectangle {
@@ -102,14 +114,14 @@ FocusScope {
     Loader {
         anchors.fill: parent
         z: 1
-        active: Desk.paper !== ""
+        active: Desk.paper !== "" && !Session.reading
         visible: active
         focus: active
         source: "../pages/PaperPage.qml"
     }
     BottomBar {
         id: bar
-        visible: !root.wide && !Desk.testOpen && Desk.paper === ""
+        visible: !root.wide && !Desk.testOpen && (Desk.paper === "" || Session.reading)
         anchors.bottom: parent.bottom
         width: parent.width
         height: visible ? implicitHeight : 0

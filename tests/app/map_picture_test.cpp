@@ -112,9 +112,9 @@ void MapPictureTest::drawsEachStateInItsShapeAndColour()
 {
     Stage stage({400, 400});
     auto scene = std::make_shared<MapScene>();
-    scene->points = {{0, 0, PointState::Pass, 1, {}, "p"},   {60, 0, PointState::Fail, 1, {}, "f"},
-                     {120, 0, PointState::Waiting, 1, {}, "w"}, {0, 60, PointState::InformationOnly, 1, {}, "i"},
-                     {60, 60, PointState::Void, 1, {}, "v"},  {120, 60, PointState::Owed, 1, {}, "o"}};
+    scene->points = {{0, 0, PointState::Pass, 1},   {60, 0, PointState::Fail, 1},
+                     {120, 0, PointState::Waiting, 1}, {0, 60, PointState::InformationOnly, 1},
+                     {60, 60, PointState::Void, 1},  {120, 60, PointState::Owed, 1}};
     stage.map->setScene(scene);
     stage.map->setPixelsPerMetre(2);
     const QImage image = stage.settled();
@@ -169,7 +169,7 @@ void MapPictureTest::showsOwnPlaceWithItsCircleToScale()
 {
     Stage stage({300, 300});
     auto scene = std::make_shared<MapScene>(); // metres
-    scene->points = {{500, 500, PointState::Pass, 1, {}, "far"}};
+    scene->points = {{500, 500, PointState::Pass, 1}};
     stage.map->setScene(scene);
     stage.map->setCentreEast(0);
     stage.map->setCentreNorth(0);
@@ -234,7 +234,7 @@ void MapPictureTest::shadesNothingOfAnotherLift()
 {
     Stage stage({300, 300});
     auto scene = std::make_shared<MapScene>();
-    scene->points = {{-40, 0, PointState::Fail, 3, {}, "three"}, {40, 0, PointState::Fail, 4, {}, "four"}, {0, 40, PointState::Pass, kEveryLift, {}, "all"}};
+    scene->points = {{-40, 0, PointState::Fail, 3}, {40, 0, PointState::Fail, 4}, {0, 40, PointState::Pass, kEveryLift}};
     stage.map->setScene(scene);
     const auto seen = [&](const QImage& image, int i) {
         const MapPoint& p = scene->points[static_cast<std::size_t>(i)];
@@ -256,7 +256,7 @@ void MapPictureTest::bracketsTheChosenPoint()
     const QPointF at = stage.map->toScreen(fail.east, fail.north);
     const QRect corner(at.toPoint() + QPoint(-19, -19), QSize(5, 5));
     const QImage before = stage.settled();
-    stage.map->setChosenId(fail.id);
+    stage.map->setChosenId(QStringLiteral("id-26"));
     const QImage after = stage.settled();
     QVERIFY(near(after, corner, kInk, 60) > near(before, corner, kInk, 60) + 5);
     stage.map->setChosenId(QStringLiteral("nobody"));

@@ -43,10 +43,10 @@ inline MapArea lot(AreaStyle style, double from, double to, const QString& name)
     ring.insert(ring.end(), back.begin(), back.end());
     return {style, {ring}, name, kEveryLift};
 }
-inline MapPoint point(double station, double offset, PointState state, const QString& label)
+inline void addPoint(MapScene& scene, double station, double offset, PointState state, const char* label)
 {
     const MapVertex v = place(station, offset);
-    return {v.east, v.north, state, 7, label, QStringLiteral("id-") + label};
+    scene.add({v.east, v.north, state, 7}, label, std::string("id-") + label);
 }
 
 inline std::shared_ptr<MapScene> scene()
@@ -70,9 +70,12 @@ inline std::shared_ptr<MapScene> scene()
         const QString label = ft % 100 == 0 ? QStringLiteral("%1+00").arg(50 + ft / 100) : QString();
         s->stations.push_back({place(ft, 0), bearingAt(ft), label, kHalfToe});
     }
-    s->points = {point(64, 18, PointState::Pass, QStringLiteral("24")), point(212, -26, PointState::Waiting, QStringLiteral("25")),
-                 point(267, 8, PointState::Fail, QStringLiteral("26")), point(521, -22, PointState::Owed, QStringLiteral("Site 4")),
-                 point(110, -14, PointState::InformationOnly, QStringLiteral("D-2")), point(30, -20, PointState::Void, QStringLiteral("19"))};
+    addPoint(*s, 64, 18, PointState::Pass, "24");
+    addPoint(*s, 212, -26, PointState::Waiting, "25");
+    addPoint(*s, 267, 8, PointState::Fail, "26");
+    addPoint(*s, 521, -22, PointState::Owed, "Site 4");
+    addPoint(*s, 110, -14, PointState::InformationOnly, "D-2");
+    addPoint(*s, 30, -20, PointState::Void, "19");
     s->obstacles.push_back({ObstacleKind::Gauge, {place(338, 14)}, {}, QStringLiteral("gauge")});
     s->obstacles.push_back({ObstacleKind::Structure,
                             {place(322, 18), place(322, 26), place(290, 26), place(290, 18)},
@@ -88,6 +91,7 @@ inline std::shared_ptr<MapScene> crowd(int count)
 {
     auto s = scene();
     s->points.clear();
+    s->names = {};
     std::uint32_t state = 20260609;
     const auto next = [&state] {
         state = state * 1664525U + 1013904223U;
@@ -95,8 +99,7 @@ inline std::shared_ptr<MapScene> crowd(int count)
     };
     for (int i = 0; i < count; ++i) {
         const MapVertex v = place(-200 + 960 * next(), (2 * next() - 1) * kHalfLot);
-        s->points.push_back({v.east, v.north, i % 8 == 0 ? PointState::Fail : PointState::Pass, i % 12, QString::number(i),
-                             QStringLiteral("c%1").arg(i)});
+        s->add({v.east, v.north, i % 8 == 0 ? PointState::Fail : PointState::Pass, i % 12}, std::to_string(i), "c" + std::to_string(i));
     }
     return s;
 }

@@ -59,9 +59,9 @@ std::shared_ptr<map::MapScene> scene(int points, bool whole)
     for (int i = 0; i < points; ++i) {
         const int road = static_cast<int>(random() % kRoads);
         const map::MapVertex at = onRoad(road, one(random));
-        scene->points.push_back({at.east + 12 * (one(random) - 0.5), at.north + 12 * (one(random) - 0.5),
-                                 random() % 8 == 0 ? map::PointState::Fail : map::PointState::Pass, i % 12, QString::number(i + 1),
-                                 QStringLiteral("%1-0000-4000-8000-000000000000").arg(i, 8, 16, QLatin1Char('0'))});
+        scene->add({at.east + 12 * (one(random) - 0.5), at.north + 12 * (one(random) - 0.5),
+                    random() % 8 == 0 ? map::PointState::Fail : map::PointState::Pass, i % 12},
+                   std::to_string(i + 1), QStringLiteral("%1-0000-4000-8000-000000000000").arg(i, 8, 16, QLatin1Char('0')).toStdString());
     }
     for (int road = 0; whole && road < kRoads; ++road) {
         map::MapRun line;
