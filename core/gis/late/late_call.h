@@ -1,7 +1,6 @@
 #pragma once
 
 #include <dlfcn.h>
-#include <type_traits>
 
 /// Functions of a shared library that are found when the first of them is called, instead of when the program is loaded (docs/decisions/0013).
 /// Without the library every call gives nothing: null, 0, false.
@@ -10,8 +9,7 @@ namespace groundcount::late {
 template <class R>
 R nothing()
 {
-    if constexpr (!std::is_void_v<R>)
-        return R{};
+    return R();
 }
 
 }  // namespace groundcount::late
