@@ -3,6 +3,7 @@
 #include "book/seal.h"
 #include "book/store_inner.h"
 
+#include <algorithm>
 #include <map>
 
 namespace groundcount::book {
@@ -134,15 +135,12 @@ Result<MergeReport> Taking::take(Store& into, std::vector<CheckedRecord> records
     Taking taking(inner, report);
     if (auto begun = taking.begin(); !begun)
         return tl::unexpected(begun.error());
-    for (const bool retirements : {true, false}) {
-        for (CheckedRecord& one : records) {
-            if ((one.record().kind == "retired-key") != retirements)
-                continue;
-            if (!one.fault().empty())
-                report.refused.push_back(one.fault());
-            else if (auto done = taking.one(std::move(one)); !done)
-                return tl::unexpected(done.error());
-        }
+    std::stable_partition(records.begin(), records.end(), [](const CheckedRecord& one) { return one.record().kind == "retired-key"; });
+    for (CheckedRecord& one : records) {
+        if (!one.fault().empty())
+            report.refused.push_back(one.fault());
+        else if (auto done = taking.one(std::move(one)); !done)
+            return tl::unexpected(done.error());
     }
     if (auto folded = taking.fold(); !folded)
         return tl::unexpected(folded.error());

@@ -21,7 +21,7 @@ FocusScope {
         height: parent.height
         width: active ? implicitWidth : 0
         sourceComponent: SideRail {
-            place: root.place
+            place: Desk.place
             onChosen: place => Desk.place = place
         }
     }
