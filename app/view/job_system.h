@@ -12,8 +12,7 @@ class Crs;
 
 namespace groundcount::view {
 
-/// The job's coordinate system, made when it is first asked for. PROJ with its database costs a third of what an empty window takes, and the
-/// first frame needs none of it (docs/decisions/0013).
+/// The job's coordinate system, made when it is first asked for: the first frame needs neither it nor PROJ (docs/decisions/0013).
 class JobSystem : public QObject {
     Q_OBJECT
 public:
