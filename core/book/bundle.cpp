@@ -6,7 +6,10 @@
 #include "book/parallel.h"
 #include "book/seal.h"
 
+#include <algorithm>
+#include <atomic>
 #include <fstream>
+#include <iterator>
 #include <utility>
 
 namespace groundcount::book {
@@ -14,6 +17,8 @@ namespace groundcount::book {
 namespace {
 
 constexpr std::size_t kAtOnce = 500;  // a second or so of verifying on a phone between two questions to keepOn
+
+const std::atomic<bool> kNever = false;
 
 /// The id of the book that a bundle is of, if its first text is one and it is of the book that takes it.
 Result<std::string> checkHead(const nlohmann::json& json, const Store& into)
@@ -45,7 +50,8 @@ bool isClosing(const nlohmann::json& json)
 /// What was read of a bundle and not yet taken.
 class Taker {
 public:
-    explicit Taker(Store& into) : m_into(into) {}
+    /// @param atOnce records in one transaction
+    explicit Taker(Store& into, std::size_t atOnce, const std::atomic<bool>& givenUp = kNever) : m_into(into), m_atOnce(atOnce), m_givenUp(givenUp) {}
 
     void only(const std::string& book) { m_book = book; }
 
@@ -77,12 +83,12 @@ public:
             m_batch.push_back(std::move(one));
         if (m_batch.empty())
             return {};
-        auto part = takeChecked(m_into, std::exchange(m_batch, {}));
+        const auto part = takeChecked(m_into, std::exchange(m_batch, {}), m_givenUp);
         if (!part)
             return tl::unexpected(part.error());
-        report.taken += part->taken;
-        report.known += part->known;
-        report.refused.insert(report.refused.end(), part->refused.begin(), part->refused.end());
+        report.stopped = !*part;
+        if (*part)
+            report.add(**part);
         return {};
     }
 
@@ -103,7 +109,7 @@ public:
         if (const Record& one = recordOf(*read); one.book != m_book)
             return no(place, "it is of another field book (" + nameOf(one) + ")");
         listOf(*read).push_back(std::move(*read));
-        if (m_unchecked.size() + m_batch.size() < kAtOnce)
+        if (m_unchecked.size() + m_batch.size() < m_atOnce)
             return {};
         m_asks = true;
         return settle();
@@ -131,6 +137,8 @@ private:
     std::vector<CheckedRecord>& listOf(const CheckedRecord&) { return m_batch; }
 
     Store& m_into;
+    const std::size_t m_atOnce;
+    const std::atomic<bool>& m_givenUp;
     std::string m_book;
     std::vector<Record> m_unchecked;
     std::vector<CheckedRecord> m_batch;
@@ -145,7 +153,7 @@ private:
 Result<BundleReport> takeBundle(Store& into, std::istream& in, const KeepOn& keepOn)
 {
     BundleTexts texts(in);
-    Taker taker(into);
+    Taker taker(into, kAtOnce);
     std::string text;
     for (std::size_t place = 1;; ++place) {
         const BundleTexts::Got got = texts.next(text);
@@ -216,9 +224,14 @@ ReadTexts::ReadTexts(std::span<const std::string_view> texts) : m_all(texts.size
     });
 }
 
-Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book)
+void ReadTexts::append(ReadTexts more)
 {
-    Taker taker(into);
+    std::move(more.m_all.begin(), more.m_all.end(), std::back_inserter(m_all));
+}
+
+Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book, const std::atomic<bool>& givenUp)
+{
+    Taker taker(into, texts.m_all.size(), givenUp);
     taker.only(book);
     for (std::size_t place = 1; auto& [json, record] : texts.m_all) {
         const auto taken = record              ? taker.record(std::move(*record), place)

@@ -4,6 +4,7 @@
 #include "book/store.h"
 #include "method/error.h"
 
+#include <atomic>
 #include <functional>
 #include <istream>
 #include <optional>
@@ -34,6 +35,14 @@ struct BundleReport : MergeReport {
     std::size_t blobs = 0;  ///< contents that are here now
     bool stopped = false;   ///< keepOn said no; what was taken stays, and taking in again goes on from there
     bool whole = false;     ///< the closing line was there and its numbers fit
+
+    /// What was done with more of it.
+    void add(const MergeReport& part)
+    {
+        taken += part.taken;
+        known += part.known;
+        refused.insert(refused.end(), part.refused.begin(), part.refused.end());
+    }
 };
 
 /// Writes every record in order of arrival here, then every content, then the closing line. Drafts are never in it.
@@ -63,9 +72,11 @@ class ReadTexts {
 public:
     ReadTexts() = default;
     explicit ReadTexts(std::span<const std::string_view> texts);
+    /// Those of `more` behind these.
+    void append(ReadTexts more);
 
 private:
-    friend Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book);
+    friend Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book, const std::atomic<bool>& givenUp);
     struct One {
         Result<nlohmann::json> json = nlohmann::json();
         std::optional<Result<CheckedRecord>> record;  ///< when it has the form of one
@@ -73,8 +84,9 @@ private:
     std::vector<One> m_all;
 };
 
-/// Takes such texts in; each stands as in takeBundle.
+/// Takes such texts in, all records in one transaction; each text stands as in takeBundle.
 /// @param book id of the book that they must be of
-Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book);
+/// @param givenUp when it turns true on the way, no record is taken, and the report says that it was stopped
+Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book, const std::atomic<bool>& givenUp);
 
 }  // namespace groundcount::book

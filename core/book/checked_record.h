@@ -2,6 +2,8 @@
 
 #include "book/store.h"
 
+#include <atomic>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -35,5 +37,7 @@ std::vector<CheckedRecord> checked(std::vector<Record> records);
 
 /// Store::take with records that were verified before.
 Result<MergeReport> takeChecked(Store& into, std::vector<CheckedRecord> records);
+/// The same, or nothing at all when `givenUp` turned true on the way: another thread does not wait for what it no longer wants.
+Result<std::optional<MergeReport>> takeChecked(Store& into, std::vector<CheckedRecord> records, const std::atomic<bool>& givenUp);
 
 }  // namespace groundcount::book

@@ -4,7 +4,9 @@
 #include "book/store_inner.h"
 
 #include <algorithm>
+#include <atomic>
 #include <map>
+#include <optional>
 
 namespace groundcount::book {
 
@@ -20,10 +22,12 @@ std::string shortId(const std::string& book)
 /// Takes sound records one after the other inside a transaction.
 class Taking {
 public:
-    static Result<MergeReport> take(Store& into, std::vector<CheckedRecord> records);
+    /// @return none when it was given up
+    static Result<std::optional<MergeReport>> take(Store& into, std::vector<CheckedRecord> records, const std::atomic<bool>& givenUp);
 
 private:
     Taking(Store::Inner& inner, MergeReport& report) : m_inner(inner), m_report(report) {}
+    Result<void> all(std::vector<CheckedRecord> records, const std::atomic<bool>& givenUp);
 
     Result<void> begin()
     {
@@ -72,10 +76,10 @@ private:
         return speaksOfKeys ? hear() : Result<void>{};
     }
 
-    Result<void> fold()
+    Result<void> fold(const std::atomic<bool>& givenUp)
     {
-        for (const auto& [subject, records] : m_arrived)
-            if (auto folded = m_inner.foldArrived(subject, records); !folded)
+        for (auto of = m_arrived.begin(); of != m_arrived.end() && !givenUp; ++of)
+            if (auto folded = m_inner.foldArrived(of->first, of->second); !folded)
                 return folded;
         return {};
     }
@@ -120,10 +124,29 @@ Result<MergeReport> Store::take(std::span<const Record> records)
 
 Result<MergeReport> takeChecked(Store& into, std::vector<CheckedRecord> records)
 {
-    return Taking::take(into, std::move(records));
+    return Taking::take(into, std::move(records), false).map([](auto&& report) { return *std::move(report); });
 }
 
-Result<MergeReport> Taking::take(Store& into, std::vector<CheckedRecord> records)
+Result<std::optional<MergeReport>> takeChecked(Store& into, std::vector<CheckedRecord> records, const std::atomic<bool>& givenUp)
+{
+    return Taking::take(into, std::move(records), givenUp);
+}
+
+Result<void> Taking::all(std::vector<CheckedRecord> records, const std::atomic<bool>& givenUp)
+{
+    if (auto begun = begin(); !begun)
+        return begun;
+    std::stable_partition(records.begin(), records.end(), [](const CheckedRecord& one) { return one.record().kind == "retired-key"; });
+    for (auto sound = records.begin(); sound != records.end() && !givenUp; ++sound) {
+        if (!sound->fault().empty())
+            m_report.refused.push_back(sound->fault());
+        else if (auto done = one(std::move(*sound)); !done)
+            return done;
+    }
+    return fold(givenUp);
+}
+
+Result<std::optional<MergeReport>> Taking::take(Store& into, std::vector<CheckedRecord> records, const std::atomic<bool>& givenUp)
 {
     Store::Inner& inner = *into.m_inner;
     if (auto may = inner.writable(); !may)
@@ -132,18 +155,10 @@ Result<MergeReport> Taking::take(Store& into, std::vector<CheckedRecord> records
     if (!transaction)
         return tl::unexpected(transaction.error());
     MergeReport report;
-    Taking taking(inner, report);
-    if (auto begun = taking.begin(); !begun)
-        return tl::unexpected(begun.error());
-    std::stable_partition(records.begin(), records.end(), [](const CheckedRecord& one) { return one.record().kind == "retired-key"; });
-    for (CheckedRecord& one : records) {
-        if (!one.fault().empty())
-            report.refused.push_back(one.fault());
-        else if (auto done = taking.one(std::move(one)); !done)
-            return tl::unexpected(done.error());
-    }
-    if (auto folded = taking.fold(); !folded)
-        return tl::unexpected(folded.error());
+    if (auto done = Taking(inner, report).all(std::move(records), givenUp); !done)
+        return tl::unexpected(done.error());
+    if (givenUp)
+        return std::nullopt;
     if (auto done = transaction->commit(); !done)
         return tl::unexpected(done.error());
     return report;

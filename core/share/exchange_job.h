@@ -4,6 +4,7 @@
 #include "share/connection.h"
 #include "share/exchange.h"
 
+#include <atomic>
 #include <string>
 
 /// What a push and a pull share. Private to core/share.
@@ -33,7 +34,8 @@ public:
         if (!m_patience)
             return {};
         return [this] {
-            m_ended = m_ended || !m_patience();
+            if (!m_ended && !m_patience())
+                m_ended = true;
             return !m_ended;
         };
     }
@@ -41,7 +43,7 @@ public:
 
 private:
     const Patience& m_patience;
-    bool m_ended = false;
+    std::atomic<bool> m_ended = false;
 };
 
 }  // namespace groundcount::share

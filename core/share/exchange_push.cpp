@@ -74,6 +74,15 @@ private:
     /// @return how many are there that were not
     Result<std::size_t> insert(const Batch& batch)
     {
+        // the server takes rows faster that it need not hold back until it has looked for others with their keys
+        auto put = insert(batch, "");
+        if (!put && put.error().fault == Fault::Refused)
+            put = insert(batch, " ON CONFLICT (project_id, text_hash) DO NOTHING");
+        return put;
+    }
+
+    Result<std::size_t> insert(const Batch& batch, const std::string& onConflict)
+    {
         const Parameter job = uuidOf(m_job.id);
         auto work = Work::begun(m_job.server);
         // the row lock makes numbers visible in their order; the greatest number is asked for as well, so that a counter set back harms nobody
@@ -91,8 +100,8 @@ private:
         if (!last)
             return tl::unexpected(last.error());
         const auto put = m_job.server.runAll({{"INSERT INTO groundcount.sealed(project_id, text_hash, seq, text)"
-                                               " SELECT $1, u.hash, $2 + u.place, u.text FROM unnest($3::bytea[], $4::bytea[]) WITH ORDINALITY AS u(hash, text, place)"
-                                               " ON CONFLICT (project_id, text_hash) DO NOTHING",
+                                               " SELECT $1, u.hash, $2 + u.place, u.text FROM unnest($3::bytea[], $4::bytea[]) WITH ORDINALITY AS u(hash, text, place)" +
+                                                   onConflict,
                                                {job, wholeOf(*last), bytesListOf(batch.hashes), bytesListOf(batch.texts)}},
                                               {"UPDATE groundcount.project SET last_seq = $2 WHERE project_id = $1", {job, wholeOf(*last + many)}},
                                               {"COMMIT", {}}});

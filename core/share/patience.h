@@ -4,7 +4,7 @@
 
 namespace groundcount::share {
 
-/// Whether to go on waiting for a silent server, asked at least every 50 ms; empty: always.
+/// Whether to go on waiting for a silent server, asked at least every 50 ms, on any thread; empty: always.
 using Patience = std::function<bool()>;
 
 }  // namespace groundcount::share

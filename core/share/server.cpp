@@ -9,15 +9,17 @@ namespace {
 
 constexpr const char* kDeviceRole = "groundcount_device";
 
-// Plain enough to run unchanged on a distributed PostgreSQL: every key holds the job, no trigger, no serial, no column grants.
+// Plain enough to run unchanged on a distributed PostgreSQL: every key holds the job, no trigger, no serial, no column grants. No foreign key from a text to its job
+// either: `admit` makes job and role together, the policies ask for the role, no device may remove a job, and the key would be looked up for each text (decision 0014).
 constexpr const char* kTables[] = {
     "CREATE SCHEMA IF NOT EXISTS groundcount",
     "CREATE TABLE IF NOT EXISTS groundcount.project(project_id uuid PRIMARY KEY, last_seq bigint NOT NULL DEFAULT 0,"
     " begun uuid NOT NULL DEFAULT gen_random_uuid())",
-    "CREATE TABLE IF NOT EXISTS groundcount.sealed(project_id uuid NOT NULL REFERENCES groundcount.project, text_hash bytea NOT NULL,"
+    "CREATE TABLE IF NOT EXISTS groundcount.sealed(project_id uuid NOT NULL, text_hash bytea NOT NULL,"
     " seq bigint NOT NULL, text bytea NOT NULL, received_at timestamptz NOT NULL DEFAULT clock_timestamp(),"
     " received_by name NOT NULL DEFAULT session_user, PRIMARY KEY(project_id, text_hash), UNIQUE(project_id, seq),"
     " CHECK(text_hash = sha256(text) AND octet_length(text) <= 67108864))",  // as long as a bundle's text may be
+    "ALTER TABLE groundcount.sealed DROP CONSTRAINT IF EXISTS sealed_project_id_fkey",  // a server of an earlier version has one
     "REVOKE ALL ON groundcount.project, groundcount.sealed FROM PUBLIC",
     "GRANT USAGE ON SCHEMA groundcount TO groundcount_device",
     "GRANT SELECT, UPDATE ON groundcount.project TO groundcount_device",  // the update locks and moves the counter
