@@ -8,7 +8,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <map>
+#include <string_view>
 #include <tuple>
+#include <utility>
 
 namespace groundcount::book {
 
@@ -52,32 +56,64 @@ Result<std::map<std::string, TestSample>> samplesBy(std::span<const TestRow> tes
     return samples;
 }
 
+bool isPlaced(const TestRow& t) { return t.north != 0 || t.east != 0; }
+
+/// Tests of one lift in squares as wide as a pair may lie apart, so that only the nine squares around a test are looked through.
+class Squares {
+public:
+    Squares(const std::vector<const TestRow*>& tests, double side) : m_side(side)
+    {
+        for (std::size_t i = 0; i < tests.size(); ++i)
+            if (isPlaced(*tests[i]))
+                m_tests[key(*tests[i], 0, 0)].push_back(i);
+    }
+
+    template <class Use>
+    void around(const TestRow& test, Use use) const
+    {
+        for (const double north : {-1.0, 0.0, 1.0})
+            for (const double east : {-1.0, 0.0, 1.0})
+                if (const auto square = m_tests.find(key(test, north, east)); square != m_tests.end())
+                    std::for_each(square->second.begin(), square->second.end(), use);
+    }
+
+private:
+    using Key = std::tuple<std::string_view, double, double>;  // lift, then the square's numbers from south and west
+    Key key(const TestRow& t, double north, double east) const
+    {
+        return {t.lift, std::floor(t.north / m_side) + north, std::floor(t.east / m_side) + east};
+    }
+
+    double m_side;
+    std::map<Key, std::vector<std::size_t>> m_tests;
+};
+
 void pairUp(Comparison& c, double metresPerGridUnit, Length sideBySide)
 {
     c.pairsX.name = c.x.name;
     c.pairsY.name = c.y.name;
+    const Squares squares(c.y.tests, sideBySide.metres() / metresPerGridUnit + 1);  // wider by one unit than the farthest pair: room for rounding
     std::vector<bool> used(c.y.tests.size());
     for (std::size_t i = 0; i < c.x.tests.size(); ++i) {
         const TestRow& x = *c.x.tests[i];
-        std::optional<std::size_t> nearest;
-        double least = 0;
-        for (std::size_t j = 0; j < c.y.tests.size(); ++j) {
-            const TestRow& y = *c.y.tests[j];
-            if (used[j] || y.lift != x.lift || (x.north == 0 && x.east == 0) || (y.north == 0 && y.east == 0))
-                continue;
-            const double metres = std::hypot(x.north - y.north, x.east - y.east) * metresPerGridUnit;
-            if (atMost(metres, sideBySide.metres()) && (!nearest || metres < least)) {
-                nearest = j;
-                least = metres;
-            }
-        }
-        if (!nearest)
+        if (!isPlaced(x))
             continue;
-        used[*nearest] = true;
+        constexpr auto kNone = std::numeric_limits<double>::infinity();
+        std::pair<double, std::size_t> nearest{kNone, 0};
+        squares.around(x, [&](std::size_t j) {
+            const TestRow& y = *c.y.tests[j];
+            const double metres = std::hypot(x.north - y.north, x.east - y.east) * metresPerGridUnit;
+            if (!used[j] && atMost(metres, sideBySide.metres()))
+                nearest = std::min(nearest, {metres, j});
+        });
+        if (nearest.first == kNone)
+            continue;
+        const std::size_t j = nearest.second;
+        used[j] = true;
         c.pairsX.tests.push_back(&x);
         c.pairsX.values.push_back(c.x.values[i]);
-        c.pairsY.tests.push_back(c.y.tests[*nearest]);
-        c.pairsY.values.push_back(c.y.values[*nearest]);
+        c.pairsY.tests.push_back(c.y.tests[j]);
+        c.pairsY.values.push_back(c.y.values[j]);
     }
 }
 
