@@ -11,7 +11,7 @@ namespace groundcount::book {
 
 namespace {
 
-constexpr std::size_t kReservedAtMost = 2'000'000;  // a row number of a foreign file is only a hint
+constexpr std::int64_t kReservedAtMost = 2'000'000;  // a row number of a foreign file is only a hint
 
 int digitOf(char c)
 {
@@ -53,7 +53,7 @@ public:
 
     void reserve(std::size_t rows)
     {
-        eachColumn(m_into, [rows](auto& column) { column.reserve(rows); });
+        eachColumn([&](auto column) { (m_into.*column).reserve(rows); });
     }
 
     void row(const Statement& row)
@@ -101,11 +101,10 @@ private:
 
 }  // namespace
 
-Result<void> readRange(const Store& store, std::int64_t from, std::int64_t to, double metresPerGridUnit, TestColumns& into)
+Result<void> readRange(const Store& store, std::int64_t from, std::int64_t to, std::int64_t rows, double metresPerGridUnit, TestColumns& into)
 {
     Reader reader(into, metresPerGridUnit);
-    const std::int64_t first = std::max<std::int64_t>(from, 0);
-    reader.reserve(std::min(kReservedAtMost, to == std::numeric_limits<std::int64_t>::max() ? std::size_t{0} : static_cast<std::size_t>(std::max<std::int64_t>(0, to - first))));
+    reader.reserve(static_cast<std::size_t>(std::clamp<std::int64_t>(rows, 0, kReservedAtMost)));
     auto query = store.database().use("SELECT id, number, lot, lift, person, purpose, state, started_at, north, east, grid_unit, compaction_pct,"
                                       " conflict FROM test_row WHERE rowid BETWEEN ?1 AND ?2");
     if (!query)

@@ -2,15 +2,19 @@
 
 #include "book/column_range.h"
 #include "book/database.h"
+#include "book/parallel.h"
 #include "book/read_view.h"
 #include "book/state_query.h"
 
 #include <algorithm>
+#include <functional>
+#include <iterator>
 #include <limits>
-#include <numeric>
 #include <optional>
 #include <thread>
+#include <type_traits>
 #include <unordered_map>
+#include <utility>
 
 namespace groundcount::book {
 
@@ -18,35 +22,18 @@ namespace {
 
 constexpr std::int64_t kRowsWorthAThread = 20'000;
 
-template <class Value>
-void arrange(std::vector<Value>& column, const std::vector<std::uint32_t>& order)
-{
-    std::vector<Value> arranged;
-    arranged.reserve(column.size());
-    for (const std::uint32_t i : order)
-        arranged.push_back(std::move(column[i]));
-    column = std::move(arranged);
-}
-
-void byStart(TestColumns& c)
-{
-    std::vector<std::uint32_t> order(c.size());
-    std::iota(order.begin(), order.end(), 0U);
-    const auto before = [&](std::uint32_t a, std::uint32_t b) {
-        return c.startedMs[a] != c.startedMs[b] ? c.startedMs[a] < c.startedMs[b] : c.id[a] < c.id[b];
-    };
-    if (std::is_sorted(order.begin(), order.end(), before))
-        return;
-    std::sort(order.begin(), order.end(), before);
-    eachColumn(c, [&order](auto& column) { arrange(column, order); });
-}
-
 /// One range of rows, read by a store of its own; the first by the one that was asked.
 struct Side {
     std::unique_ptr<Store> store;
     std::optional<ReadView> view;
     TestColumns columns;
+    std::vector<std::uint32_t> places;  ///< of its subjects among all
     Result<void> done;
+};
+
+/// A test: which range it was read in, and its row there.
+struct Place {
+    std::uint32_t side, row;
 };
 
 /// Stores that see the book at one moment; none where that cannot be had: somebody sealed between, or the file is held by one store alone.
@@ -69,35 +56,86 @@ std::vector<Side> sidesOf(const Store& store, unsigned ranges)
     return sides;
 }
 
-/// Puts the rows of another range behind these.
-void append(TestColumns& all, TestColumns some)
-{
-    std::unordered_map<std::string, std::uint32_t> known;
-    for (std::uint32_t i = 0; i < all.subjects.size(); ++i)
-        known.emplace(all.subjects[i], i);
-    std::vector<std::uint32_t> places;
-    for (std::string& subject : some.subjects) {
-        const auto [place, isNew] = known.try_emplace(subject, static_cast<std::uint32_t>(all.subjects.size()));
-        if (isNew)
-            all.subjects.push_back(std::move(subject));
-        places.push_back(place->second);
+/// The tests in the order of their start, each range sorted by itself before.
+class Order {
+public:
+    explicit Order(const std::vector<Side>& sides) : m_sides(sides) {}
+
+    void sortOne(std::uint32_t side, std::vector<Place>& rows) const
+    {
+        for (std::uint32_t row = 0; row < m_sides[side].columns.size(); ++row)
+            rows.push_back({side, row});
+        if (!std::is_sorted(rows.begin(), rows.end(), *this))
+            std::sort(rows.begin(), rows.end(), *this);
     }
-    for (auto* column : {&some.lot, &some.lift, &some.person})
-        for (std::uint32_t& place : *column)
-            place = places[place];
-    const auto join = [](auto& to, auto& from) { to.insert(to.end(), std::make_move_iterator(from.begin()), std::make_move_iterator(from.end())); };
-    join(all.id, some.id);
-    join(all.number, some.number);
-    join(all.compactionPct, some.compactionPct);
-    join(all.startedMs, some.startedMs);
-    join(all.north, some.north);
-    join(all.east, some.east);
-    join(all.lot, some.lot);
-    join(all.lift, some.lift);
-    join(all.person, some.person);
-    join(all.state, some.state);
-    join(all.purpose, some.purpose);
-    join(all.conflict, some.conflict);
+
+    std::vector<Place> all() const
+    {
+        std::vector<std::vector<Place>> sorted(m_sides.size());
+        inRanges(m_sides.size(), 1, [&](std::size_t from, std::size_t to) {
+            for (std::size_t side = from; side < to; ++side) {
+                sorted[side].reserve(m_sides[side].columns.size());
+                sortOne(static_cast<std::uint32_t>(side), sorted[side]);
+            }
+        });
+        std::vector<Place> merged = std::move(sorted[0]);
+        for (std::size_t side = 1; side < sorted.size(); ++side) {
+            std::vector<Place> both;
+            both.reserve(merged.size() + sorted[side].size());
+            std::merge(merged.begin(), merged.end(), sorted[side].begin(), sorted[side].end(), std::back_inserter(both), *this);
+            merged = std::move(both);
+        }
+        return merged;
+    }
+
+    bool operator()(Place a, Place b) const
+    {
+        const TestColumns &one = m_sides[a.side].columns, &other = m_sides[b.side].columns;
+        return one.startedMs[a.row] != other.startedMs[b.row] ? one.startedMs[a.row] < other.startedMs[b.row] : one.id[a.row] < other.id[b.row];
+    }
+
+private:
+    const std::vector<Side>& m_sides;
+};
+
+/// The subjects of all ranges; each range learns the places of its own among them.
+std::vector<std::string> subjectsOf(std::vector<Side>& sides)
+{
+    std::vector<std::string> all;
+    std::unordered_map<std::string, std::uint32_t> known;
+    for (Side& side : sides)
+        for (std::string& subject : side.columns.subjects) {
+            const auto [place, isNew] = known.try_emplace(subject, static_cast<std::uint32_t>(all.size()));
+            if (isNew)
+                all.push_back(std::move(subject));
+            side.places.push_back(place->second);
+        }
+    return all;
+}
+
+/// The rows of all ranges as one, in the order of their start.
+TestColumns joined(std::vector<Side> sides)
+{
+    const std::vector<Place> order = Order(sides).all();
+    TestColumns all;
+    all.subjects = subjectsOf(sides);
+    std::vector<std::function<void()>> columns;
+    eachColumn([&](auto column) {
+        columns.emplace_back([&, column] {
+            auto& into = all.*column;
+            into.reserve(order.size());
+            for (const Place at : order)
+                into.push_back(std::move((sides[at.side].columns.*column)[at.row]));
+            if constexpr (std::is_same_v<decltype(column), decltype(&TestColumns::lot)>)
+                for (std::size_t i = 0; i < order.size(); ++i)
+                    into[i] = sides[order[i].side].places[into[i]];
+        });
+    });
+    inRanges(columns.size(), 1, [&](std::size_t from, std::size_t to) {
+        for (std::size_t i = from; i < to; ++i)
+            columns[i]();
+    });
+    return all;
 }
 
 }  // namespace
@@ -135,7 +173,7 @@ Result<TestColumns> testColumns(const Store& store, unsigned ranges)
         // open at both ends: the last row number is a hint, and none is left out
         const std::int64_t from = i == 0 ? std::numeric_limits<std::int64_t>::min() : bound(i) + 1;
         const std::int64_t to = i + 1 == sides.size() ? std::numeric_limits<std::int64_t>::max() : bound(i + 1);
-        side.done = readRange(side.store ? *side.store : store, from, to, job->metresPerGridUnit, side.columns);
+        side.done = readRange(side.store ? *side.store : store, from, to, bound(i + 1) - bound(i), job->metresPerGridUnit, side.columns);
     };
     std::vector<std::thread> threads;
     for (std::size_t i = 1; i < sides.size(); ++i)
@@ -146,11 +184,7 @@ Result<TestColumns> testColumns(const Store& store, unsigned ranges)
     for (const Side& side : sides)
         if (!side.done)
             return tl::unexpected(side.done.error());
-    TestColumns columns = std::move(sides[0].columns);
-    for (std::size_t i = 1; i < sides.size(); ++i)
-        append(columns, std::move(sides[i].columns));
-    byStart(columns);
-    return columns;
+    return joined(std::move(sides));
 }
 
 }  // namespace groundcount::book
