@@ -71,18 +71,25 @@ Row rowOf(const gis::Coverage& c, const book::LotRow& lot, const CoverageAsk& as
 
 }  // namespace
 
-book::TestRow forGround(const book::TestRow& test)
+GroundTest::GroundTest(const book::TestRow& test)
+    : id(test.id), number(test.number), lift(test.lift), retestOf(test.retestOf), verdictAt(test.verdictAt), state(test.state), north(test.north), east(test.east)
 {
-    book::TestRow slim;
-    slim.id = test.id;
-    slim.number = test.number;
-    slim.lift = test.lift;
-    slim.state = test.state;
-    slim.retestOf = test.retestOf;
-    slim.verdictAt = test.verdictAt;
-    slim.north = test.north;
-    slim.east = test.east;
-    return slim;
+}
+
+std::vector<book::TestRow> rowsOf(const std::vector<GroundTest>& tests)
+{
+    std::vector<book::TestRow> rows(tests.size());
+    for (std::size_t i = 0; i < tests.size(); ++i) {
+        rows[i].id = tests[i].id;
+        rows[i].number = tests[i].number;
+        rows[i].lift = tests[i].lift;
+        rows[i].state = tests[i].state;
+        rows[i].retestOf = tests[i].retestOf;
+        rows[i].verdictAt = tests[i].verdictAt;
+        rows[i].north = tests[i].north;
+        rows[i].east = tests[i].east;
+    }
+    return rows;
 }
 
 CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin)
@@ -100,7 +107,7 @@ CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin)
         const auto part = test.liftNumber == liftNumber ? partOf.find(test.lift) : partOf.end();
         if (part == partOf.end())
             continue;
-        ask.parts[part->second].tests.push_back(forGround(test));
+        ask.parts[part->second].tests.emplace_back(test);
     }
     return ask;
 }
@@ -111,7 +118,7 @@ CoverageShown workOut(const CoverageAsk& ask, const std::atomic<bool>& stop)
     for (const auto& [lot, lift, tests] : ask.parts) {
         if (stop)
             return {};
-        const auto coverage = ask.lines ? gis::liftCoverage(lot, lift, ask.job, *ask.lines, tests) : Result<gis::Coverage>(tl::unexpected(ask.lines.error()));
+        const auto coverage = ask.lines ? gis::liftCoverage(lot, lift, ask.job, *ask.lines, rowsOf(tests)) : Result<gis::Coverage>(tl::unexpected(ask.lines.error()));
         if (!coverage) {
             shown.rows.push_back(Row::ofWords(CoverageWords::tr("Lot %1").arg(QString::fromStdString(lot.name)), QString::fromStdString(coverage.error().what), {}));
             continue;

@@ -5,16 +5,28 @@
 #include "view/session.h"
 
 #include <atomic>
+#include <string>
 #include <vector>
 
 namespace groundcount::view {
+
+/// What speaks for ground of a test: a programme has many of them, and a whole row is eight times as long.
+struct GroundTest {
+    explicit GroundTest(const book::TestRow& test);
+    std::string id, number, lift, retestOf, verdictAt;
+    book::TestState state;
+    double north, east;  ///< job's grid
+};
+
+/// Rows of which only that is filled in.
+std::vector<book::TestRow> rowsOf(const std::vector<GroundTest>& tests);
 
 /// What the ground of a lift's tests is worked out of, taken from the pages' rows so that another thread can do it.
 struct CoverageAsk {
     struct Part {
         book::LotRow lot;
         book::LiftRow lift;
-        std::vector<book::TestRow> tests;  ///< of the lift; only what speaks for ground is filled in
+        std::vector<GroundTest> tests;  ///< of the lift
     };
     book::JobRow job;
     Result<std::vector<book::AlignmentRow>> lines;
@@ -29,9 +41,6 @@ struct CoverageShown {
     std::vector<map::MapRing> rings;
     std::vector<Row> rows;  ///< for each lot with that lift: passed, failed, untested and the patch, or why there are no figures
 };
-
-/// A copy with only what speaks for ground: a programme's rows are many and long.
-book::TestRow forGround(const book::TestRow& test);
 
 /// One walk over the tests. On the GUI thread.
 CoverageAsk askCoverage(Session& session, int liftNumber, map::MapVertex origin);

@@ -166,16 +166,17 @@ void ReviewView::measureFailures(const book::LotRow& lot, std::vector<book::Lift
     auto lines = book::StateQuery(m_session->store()).alignments();
     if (lifts.empty() || !lines)
         return;
-    std::vector<book::TestRow> ofLot;
+    std::vector<GroundTest> ofLot;
     for (const auto& test : all.tests)
         if (test.lot == lot.id)
-            ofLot.push_back(forGround(test));
+            ofLot.emplace_back(test);
     m_ground = std::make_shared<Ground>();
     m_beside.start([lot, lifts = std::move(lifts), job = all.job, lines = std::move(*lines), tests = std::move(ofLot), into = m_ground](const std::atomic<bool>& stop) {
+        const auto rows = rowsOf(tests);
         for (const auto& lift : lifts) {
             if (stop)
                 return;
-            const auto byNumber = gis::failureGround(lot, lift, job, lines, tests);
+            const auto byNumber = gis::failureGround(lot, lift, job, lines, rows);
             for (const auto& test : tests)
                 if (const auto ground = byNumber.find(test.number); test.lift == lift.id && ground != byNumber.end())
                     into->emplace(test.id, ground->second);

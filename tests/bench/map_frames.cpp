@@ -123,7 +123,7 @@ public:
     {
         const int before = m_frames;
         m_item.polishMs = 0;
-        m_window.requestUpdate();
+        m_window.update();  // not requestUpdate: that draws without a swap when nothing has changed
         while (m_frames == before)
             QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
     }
