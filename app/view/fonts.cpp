@@ -25,6 +25,7 @@ Result<QString> useFonts(Result<QString> family)
     if (family) {
         QFont font(*family);
         font.setPixelSize(16);
+        font.setStyleStrategy(QFont::PreferNoShaping);  // kerned by the font's own table; scripts that need shaping get it
         QGuiApplication::setFont(font);
     }
     return family;

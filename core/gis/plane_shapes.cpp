@@ -7,6 +7,8 @@ using method::PlanPoint;
 
 PlaneShapes::PlaneShapes(PlanPoint origin) : m_context(GEOS_init_r()), m_origin(origin)
 {
+    if (!m_context)
+        m_complaint = "GEOS cannot be loaded; check its installation";
     GEOSContext_setErrorMessageHandler_r(
         m_context, [](const char* message, void* kept) { *static_cast<std::string*>(kept) = message; }, &m_complaint);
 }

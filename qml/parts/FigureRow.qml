@@ -30,7 +30,7 @@ Item {
     Caption {
         anchors.left: parent.left
         anchors.right: right.left
-        anchors.rightMargin: Theme.gap2
+        anchors.rightMargin: Theme.gap1
         anchors.bottom: parent.bottom
         anchors.bottomMargin: root.figureSize * 0.195 - Theme.sizeBody * 0.195
         text: root.label

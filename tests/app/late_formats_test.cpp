@@ -33,12 +33,12 @@ class LateFormatsTest : public QObject {
     static QString beside(const char* name) { return QCoreApplication::applicationDirPath() + "/" + name; }
 
 private slots:
-    void theAppStartsWithoutGdalProjAndLibpq()
+    void theAppStartsWithoutTheLateLibraries()
     {
         // The loader lists what a program is linked with instead of starting it.
         const auto linked = run(app(), {}, {"LD_TRACE_LOADED_OBJECTS=1"});
         QVERIFY2(linked.out.contains("libQt6Quick"), linked.out);
-        const QList<QByteArray> late{"libgdal", "libproj", "libpq"};
+        const QList<QByteArray> late{"libgdal", "libproj", "libgeos", "libpq"};
         for (const auto& library : late)
             QVERIFY2(!linked.out.contains(library), linked.out);
         const auto command = run(app().replace("app/groundcount", "app/command/groundbook"), {}, {"LD_TRACE_LOADED_OBJECTS=1"});
@@ -107,6 +107,12 @@ private slots:
         QCOMPARE(ran.out, QByteArray("The coordinate system database proj.db does not answer for EPSG:6420; check the PROJ installation.\n"
                                      "The EPSG code must be one of the EPSG data set; it is 26997.\n"
                                      "The coordinate system database proj.db does not answer; check the PROJ installation.\n"));
+    }
+    void withoutGeosThereIsNoCoverage()
+    {
+        const auto ran = run(beside("late_geos_missing"), {});
+        QCOMPARE(ran.status, 0);
+        QCOMPARE(ran.out, QByteArray("The ground of a lift must be an area; GEOS cannot be loaded; check its installation.\n"));
     }
     void withoutLibpqAServerIsOutOfReach()
     {
