@@ -17,8 +17,6 @@
 namespace groundcount::view {
 namespace {
 
-enum Role { Label = Qt::UserRole, Figure, Deviation, MarkRole, LowLimit, HighLimit, Value };
-
 std::optional<method::Heading> towards(const std::optional<OwnPlace>& own, const book::SiteRow& site, double metresPerUnit)
 {
     if (!own)
@@ -49,45 +47,6 @@ CountLine countLine(const QString& label, double count, const std::optional<doub
 }
 
 }  // namespace
-
-void CountLines::setLines(std::vector<CountLine> lines)
-{
-    if (lines == m_lines)
-        return;
-    beginResetModel();
-    m_lines = std::move(lines);
-    endResetModel();
-}
-
-int CountLines::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
-}
-
-QVariant CountLines::data(const QModelIndex& index, int role) const
-{
-    if (!index.isValid() || index.row() >= rowCount())
-        return {};
-    const CountLine& line = m_lines[static_cast<std::size_t>(index.row())];
-    switch (role) {
-    case Label: return line.label;
-    case Figure: return line.figure;
-    case Deviation: return line.deviation;
-    case MarkRole: return static_cast<int>(line.mark);
-    case LowLimit: return line.lowLimit;
-    case HighLimit: return line.highLimit;
-    case Value: return line.value;
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> CountLines::roleNames() const
-{
-    return {{Label, "label"},       {Figure, "figure"},       {Deviation, "deviation"}, {MarkRole, "mark"},
-            {LowLimit, "lowLimit"}, {HighLimit, "highLimit"}, {Value, "value"}};
-}
-
-DayView::DayView(QObject* parent) : QObject(parent) {}
 
 void DayView::setSession(Session* session)
 {
