@@ -61,6 +61,8 @@ Result<book::BundleReport> pull(book::Store& store, const std::string& address, 
         return refused("This book is the job " + *own + "; a copy of the job " + join.substr(0, 36) + " needs a new book.");
     Impatience impatience(patience);
     book::BundleReport report;
+    std::size_t seen = 0;
+    const book::KeepOn told = [&](std::size_t texts) { return keepOn(seen = texts); };
     // the server holds what comes; what a power cut takes, it takes with the mark behind it, and the next pull reads it again
     auto flush = book::LaterFlush::begin(store);
     if (!flush)
@@ -70,14 +72,18 @@ Result<book::BundleReport> pull(book::Store& store, const std::string& address, 
         if (!job)
             return tl::unexpected(job.error());
         for (const Range& range : ranges())
-            if (auto read = pullWhole(store, *job, range, report, keepOn); !read || report.stopped)
+            if (auto read = pullWhole(store, *job, range, report, told); !read || report.stopped)
                 return read;
         return {};
     }();
     report.stopped |= impatience.ended();
-    if (report.taken + report.known + report.blobs > 0)
-        if (auto flushed = flush->end(); !flushed)
+    if (report.taken + report.known + report.blobs > 0) {
+        auto flushing = std::async(std::launch::async, [&] { return flush->end(); });
+        while (flushing.wait_for(kTellWithin) != std::future_status::ready)
+            keepOn(seen);  // it goes on, whatever the answer
+        if (auto flushed = flushing.get(); !flushed)
             return tl::unexpected(flushed.error());
+    }
     if (!done && !impatience.ended())
         return tl::unexpected(done.error());
     report.whole = !report.stopped;

@@ -8,7 +8,6 @@ namespace groundcount::share {
 
 namespace {
 
-constexpr std::chrono::milliseconds kTellWithin{50};
 constexpr std::size_t kTakenAtOnce = 2000;  // texts; with fewer, each commit writes the same pages of the indexes again
 
 /// The next texts from a number ($2) on, at most so many ($3, less one) and so long ($4), up to a number ($5). A range of numbers and not a LIMIT: on a table that is not yet

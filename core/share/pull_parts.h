@@ -12,6 +12,9 @@
 /// The three steps of a pull, each of which can be done while the others are: fetch, verify, take. Private to core/share.
 namespace groundcount::share {
 
+/// Whoever waits hears at least so often that it goes on.
+inline constexpr std::chrono::milliseconds kTellWithin{50};
+
 /// Texts as the server gave them, and the place behind them.
 struct Fetched {
     Answer rows;
