@@ -57,11 +57,11 @@ Result<bool> Taking::add(Part part, const book::KeepOn& keepOn)
     m_waiting.behind = part.behind;
     m_waiting.count += part.count;
     m_waiting.bytes += part.bytes;
-    if (m_result.valid() && !isDone(std::chrono::milliseconds(0)) && m_waiting.count < kTakenAtOnce && m_waiting.bytes < kBytes) {
-        m_givenUp = !keepOn(static_cast<std::size_t>(m_seen));
-        if (!m_givenUp)
-            return true;
-    }
+    m_givenUp = !keepOn(static_cast<std::size_t>(m_seen));
+    if (m_givenUp)
+        return end(keepOn);
+    if (m_result.valid() && !isDone(std::chrono::milliseconds(0)) && m_waiting.count < kTakenAtOnce && m_waiting.bytes < kBytes)
+        return true;
     auto isWanted = end(keepOn);
     if (isWanted && *isWanted)
         begin();
@@ -86,7 +86,7 @@ void Taking::begin()
 Result<bool> Taking::end(const book::KeepOn& keepOn)
 {
     if (!m_result.valid())
-        return true;
+        return !m_givenUp;
     while (!isDone(kTellWithin))  // the disk may take its time
         if (!keepOn(static_cast<std::size_t>(m_seen)))
             m_givenUp = true;
