@@ -1,3 +1,4 @@
+// Longer than 250 lines: one item of the scene graph with its properties.
 #include "map/map_item.h"
 
 #include <QGuiApplication>

@@ -1,3 +1,4 @@
+// Longer than 250 lines: one picture, painted from the ground up.
 #include "map/overlay_job.h"
 
 #include "map/label_place.h"

@@ -1,3 +1,4 @@
+// Longer than 250 lines: the states of one receiver: lost, frozen, jumping, stale, void.
 #include "position/position_source.h"
 
 #include <QGeoPositionInfoSource>

@@ -44,6 +44,4 @@ QHash<int, QByteArray> CountLines::roleNames() const
             {LowLimit, "lowLimit"}, {HighLimit, "highLimit"}, {Value, "value"}};
 }
 
-DayView::DayView(QObject* parent) : QObject(parent) {}
-
 }  // namespace groundcount::view

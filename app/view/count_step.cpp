@@ -1,3 +1,4 @@
+// Longer than 250 lines: one state machine, from the locked count to the second orientation.
 #include "view/count_step.h"
 
 #include "method/site/heading.h"

@@ -48,6 +48,8 @@ CountLine countLine(const QString& label, double count, const std::optional<doub
 
 }  // namespace
 
+DayView::DayView(QObject* parent) : QObject(parent) {}
+
 void DayView::setSession(Session* session)
 {
     if (m_session == session)

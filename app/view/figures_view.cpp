@@ -1,3 +1,4 @@
+// Longer than 250 lines: one page: each figure beside its arithmetic and its plot.
 #include "view/figures_view.h"
 
 #include "book/store.h"

@@ -1,3 +1,4 @@
+// Longer than 250 lines: one page: a rule set, its copy and the differences between them are the same rows.
 #include "view/rules_view.h"
 
 #include "book/store.h"

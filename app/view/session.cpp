@@ -1,3 +1,4 @@
+// Longer than 250 lines: what every page asks of the open book.
 #include "view/session.h"
 
 #include "book/keys.h"

@@ -1,3 +1,4 @@
+// Longer than 250 lines: one walk from a line to sealed records; each of its small readers reports into the same list of refused lines.
 #include "book/csv_import.h"
 
 #include "book/canonical.h"

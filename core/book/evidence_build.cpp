@@ -1,3 +1,4 @@
+// Longer than 250 lines: the evidence of one test in the order in which it is worked out, every step with the same state.
 #include "book/canonical.h"
 #include "book/evidence.h"
 #include "book/evidence_offsets.h"

@@ -126,7 +126,7 @@ TestColumns joined(std::vector<Side> sides)
             into.reserve(order.size());
             for (const Place at : order)
                 into.push_back(std::move((sides[at.side].columns.*column)[at.row]));
-            if constexpr (std::is_same_v<decltype(column), decltype(&TestColumns::lot)>)
+            if constexpr (std::is_same_v<decltype(column), decltype(&TestColumns::lot)>)  // lot, lift and person are places among the range's own subjects
                 for (std::size_t i = 0; i < order.size(); ++i)
                     into[i] = sides[order[i].side].places[into[i]];
         });

@@ -1,3 +1,4 @@
+// Longer than 250 lines: strips, areas and what is left out of them: one idea of a lot's ground.
 #include "gis/lot_ground.h"
 
 #include "gis/alignment_reader.h"

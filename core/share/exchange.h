@@ -25,7 +25,7 @@ struct Pushed {
 ///        server or the disk does not do its part. What went through before stays.
 Result<Pushed> push(book::Store& store, const std::string& address, const book::KeepOn& keepOn, const Patience& patience = {});
 
-/// Takes what came to the server since the last pull. Each refused text is listed and passed over.
+/// Takes what came to the server since the last pull, in transactions of at most 2250 texts. Each refused text is listed and passed over; a stop gives up what is not committed.
 /// @param join id of the book to be copied when `store` is empty; for another book "" or its own id
 /// @error as push
 Result<book::BundleReport> pull(book::Store& store, const std::string& address, const std::string& join, const book::KeepOn& keepOn, const Patience& patience = {});

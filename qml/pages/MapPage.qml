@@ -1,3 +1,4 @@
+// Longer than 250 lines: the map with what lies over it: buttons, panels and sheets are placed by each other.
 pragma ComponentBehavior: Bound
 
 import QtQuick

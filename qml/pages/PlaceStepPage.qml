@@ -1,3 +1,4 @@
+// Longer than 250 lines: five ways to say where a test is, of which one is open at a time: they share the step, the keypad and the place of the button.
 pragma ComponentBehavior: Bound
 
 import QtQuick

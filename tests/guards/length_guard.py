@@ -1,4 +1,4 @@
-"""A source of more than 250 lines has a reason in DEVELOPERS.md ("Long files"), and every reason there a file that is so long."""
+"""A source of more than 250 lines says in its first line why, and no shorter one does."""
 import re
 import sys
 
@@ -6,34 +6,21 @@ sys.dont_write_bytecode = True
 from shared.guard import files, lines, main
 
 LONG = 250
-ROW = re.compile(r"^\| `([^`]+)` \| ([^|]*\w[^|]*) \|$")
-
-
-def reasons(root):
-    text, listed = "\n".join(line for one in files(root, ["DEVELOPERS.md"], {".md"}) for line in lines(one)), set()
-    section = text.partition("## Long files\n")[2].partition("\n## ")[0]
-    for line in section.split("\n"):
-        found = ROW.match(line)
-        if found:
-            listed.add(found.group(1))
-    return listed
+WHY = re.compile(r"^// Longer than 250 lines: \w.*\w\.$")
 
 
 def check(root):
-    listed, problems, count = reasons(root), [], 0
+    problems, count = [], 0
     for path in files(root, ["app", "core", "qml"], {".h", ".cpp", ".qml"}):
-        name, length = path.relative_to(root).as_posix(), len(lines(path)) - 1
+        text = lines(path)
+        length, explained = len(text) - 1, bool(WHY.match(text[0]))
         count += 1
-        if length > LONG and name not in listed:
-            problems.append(f"{name}: {length} lines, above {LONG}, without a reason in DEVELOPERS.md")
-        if length > LONG:
-            listed.discard(name)
-    problems += [f"DEVELOPERS.md: {name} is not above {LONG} lines any more" for name in sorted(listed)]
+        if (length > LONG) != explained:
+            problems.append(f"{path.relative_to(root).as_posix()}: {length} lines, " + (f"above {LONG} without a reason in the first" if length > LONG else "no longer long"))
     return problems, {"files": count}
 
 
-HEAD = "## Long files\n\n| file | why |\n| --- | --- |\n"
-GOOD = {"core/a.cpp": "x\n" * 251, "core/b.cpp": "x\n" * 250, "DEVELOPERS.md": HEAD + "| `core/a.cpp` | one machine |\n"}
-PLANTS = [("core/c.cpp", "x\n" * 251), ("qml/A.qml", "x\n" * 300), ("app/a.h", "x\n" * 400), ("DEVELOPERS.md", HEAD),
-          ("DEVELOPERS.md", HEAD + "| `core/a.cpp` |  |\n"), ("DEVELOPERS.md", GOOD["DEVELOPERS.md"] + "| `core/b.cpp` | short |\n")]
+HEAD = "// Longer than 250 lines: one machine.\n"
+GOOD = {"core/a.cpp": HEAD + "x\n" * 250, "core/b.cpp": "x\n" * 250}
+PLANTS = [("core/c.cpp", "x\n" * 251), ("qml/A.qml", "// Longer than 250 lines: .\n" + "x\n" * 300), ("app/a.h", "x\n" * 400), ("core/b.cpp", HEAD + "x\n")]
 main(check, GOOD, PLANTS)

@@ -1,3 +1,4 @@
+// Longer than 250 lines: the members of one JSON object, each with the sentence that refuses it.
 #include "method/rules/test_input_json.h"
 
 #include "method/gauge/curve_at_depth.h"

@@ -26,6 +26,14 @@ namespace {
 
 const auto on = [](std::size_t) { return true; };
 
+std::vector<Entry> notes(int count)
+{
+    std::vector<Entry> all;
+    for (int i = 0; i < count; ++i)
+        all.push_back(entry("note", 1000 + i, {{"text", std::to_string(i)}}, i));
+    return all;
+}
+
 }  // namespace
 
 class ExchangeTest : public QObject {
@@ -102,10 +110,7 @@ void ExchangeTest::repeatingChangesNothing()
 void ExchangeTest::stoppedExchangesGoOn()
 {
     SharedJob job(*m_server, 2);
-    std::vector<Entry> notes;
-    for (int i = 0; i < 1300; ++i)
-        notes.push_back(entry("note", 1000 + i, {{"text", std::to_string(i)}}, i));
-    QVERIFY(job.office.sealAll(notes));
+    QVERIFY(job.office.sealAll(notes(1300)));
     const auto first = push(job.office, m_server->address("phone0"), [](std::size_t) { return false; }).value();
     QVERIFY(first.stopped);
     QCOMPARE(first.sent, std::size_t(250));
@@ -148,10 +153,7 @@ void ExchangeTest::aServerOfAnEarlierVersionIsTaken()
 void ExchangeTest::aTextThatSomebodyPutMeanwhileIsKnown()
 {
     SharedJob job(*m_server, 2);
-    std::vector<Entry> notes;
-    for (int i = 0; i < 600; ++i)
-        notes.push_back(entry("note", 1000 + i, {{"text", std::to_string(i)}}, i));
-    QVERIFY(job.office.sealAll(notes));
+    QVERIFY(job.office.sealAll(notes(600)));
     // a copy of the whole book is sent by another device between two parts of this push, which by then no longer asks what is there
     QVERIFY(job.office.handOver(job.bench.at("copy")));
     Store copy = Store::open(job.bench.at("copy"), OpenMode::ReadWrite, key(1)).value();
