@@ -1,26 +1,30 @@
+#include "device/end_watch.h"
 #include "gis/background.h"
 #include "gis/site_file.h"
 #include "view/ui_start.h"
 
 #include <QGuiApplication>
 #include <QImage>
+#include <QProcess>
 #include <QQmlApplicationEngine>
-#include <QQuickStyle>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTimer>
 
 #include <algorithm>
 #include <cstdio>
+#include <cstdlib>
 #include <cstring>
 #include <fstream>
 #include <iterator>
+#include <memory>
 
 namespace {
 
 // Pages load in the first frame and pictures in the next; by the fourth nothing moves.
 constexpr int kFramesBeforePicture = 4;
 constexpr int kMostWaits = 1000;  // a minute
+constexpr std::chrono::seconds kEndPatience{10};
 
 void report(const groundcount::Error& error)
 {
@@ -86,9 +90,8 @@ int readBackground(const char* copy, const char* system, const char* made)
 }
 
 /// The app on one field book, until it is closed or another book is asked for.
-int run(const groundcount::ui::StartOptions& options)
+int run(QQmlApplicationEngine& engine, const groundcount::ui::StartOptions& options)
 {
-    QQmlApplicationEngine engine;
     if (const auto started = groundcount::ui::start(engine, options); !started) {
         report(started.error());
         return 1;
@@ -111,7 +114,9 @@ int main(int argc, char** argv)
     }
     QGuiApplication::setApplicationName(QStringLiteral("Groundcount"));
     QGuiApplication application(argc, argv);
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    if (!qEnvironmentVariableIsSet("QT_QUICK_CONTROLS_STYLE")) {
+        qputenv("QT_QUICK_CONTROLS_STYLE", "Basic");  // Qt's file dialogs, where a system has none
+    }
 
     auto options = groundcount::ui::readArguments(QGuiApplication::arguments());
     if (!options) {
@@ -119,9 +124,12 @@ int main(int argc, char** argv)
         return 2;
     }
     for (;;) {
-        const int status = run(*options);
+        auto engine = std::make_unique<QQmlApplicationEngine>();
+        const int status = run(*engine, *options);
         const QString other = groundcount::ui::takeWantedBook();
         if (other.isEmpty()) {
+            new groundcount::device::EndWatch(kEndPatience, [status] { std::_Exit(status); });  // never taken down: it watches to the last library
+            engine.reset();
             return status;
         }
         // What the command line named belongs to the first book.
@@ -129,5 +137,10 @@ int main(int argc, char** argv)
         options->open.clear();
         options->screenshot.clear();
         options->place = QStringLiteral("day");
+        const groundcount::device::EndWatch watch(kEndPatience, [program = QGuiApplication::applicationFilePath(), other] {
+            QProcess::startDetached(program, {other});
+            std::_Exit(0);
+        });
+        engine.reset();
     }
 }

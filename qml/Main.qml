@@ -1,8 +1,7 @@
 import QtQuick
-import QtQuick.Controls.Basic as C
 import Groundcount
 
-C.ApplicationWindow {
+Window {
     id: root
 
     property string place: "day"

@@ -42,7 +42,7 @@ FocusScope {
                     else
                         Desk.kit = "";
                 }
-                contentItem: Item { // qmllint disable deferred-property-id
+                contentItem: Item {
                     Icon {
                         glyph: Glyph.Back
                         x: 12

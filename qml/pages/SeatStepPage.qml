@@ -65,7 +65,7 @@ Column {
             text: qsTr("Hole depth")
             Accessible.name: text + " " + (root.step ? root.step.hole : "")
             onClicked: root.step.typeHole()
-            contentItem: Item { // qmllint disable deferred-property-id
+            contentItem: Item {
                 Text {
                     anchors.left: parent.left
                     anchors.right: holeFigure.left

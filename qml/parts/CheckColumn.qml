@@ -38,7 +38,7 @@ Column {
             Accessible.name: title + ", " + second + ", " + word
             onClicked: root.picked(line.rowId)
 
-            contentItem: Item { // qmllint disable deferred-property-id
+            contentItem: Item {
                 Column {
                     id: words
                     anchors.left: parent.left

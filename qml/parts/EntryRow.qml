@@ -19,7 +19,7 @@ Pressable {
     text: label
     Accessible.name: label + " " + (value === "" ? qsTr("not typed yet") : value + " " + unit)
 
-    contentItem: Item { // qmllint disable deferred-property-id
+    contentItem: Item {
         Text {
             id: labelText
             anchors.left: parent.left

@@ -26,7 +26,7 @@ Column {
         text: root.title + ", " + root.second + ", " + root.figure + " " + root.unit
         Accessible.description: root.open ? qsTr("Fold the arithmetic") : qsTr("Show the arithmetic")
         onClicked: root.picked(root.rowId)
-        contentItem: Item { // qmllint disable deferred-property-id
+        contentItem: Item {
             Column {
                 id: words
                 anchors.left: parent.left

@@ -9,7 +9,6 @@ Pressable {
     property bool chosen: false
     property bool upright: false
 
-    checked: chosen
     groundRadius: 0
     Accessible.role: Accessible.PageTab
     Accessible.selectable: true

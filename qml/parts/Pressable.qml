@@ -1,9 +1,8 @@
 import QtQuick
-import QtQuick.Controls.Basic as C
 import Groundcount
 
 // What every control stands on: by finger, mouse, Space, Enter or an assistive press, one `clicked`.
-C.AbstractButton {
+PressItem {
     id: root
 
     property color ground: "transparent"
@@ -12,11 +11,8 @@ C.AbstractButton {
     property real edgeWidth: 0
 
     objectName: "pressable"
-    padding: 0
     implicitWidth: implicitContentWidth > Theme.target ? implicitContentWidth : Theme.target
     implicitHeight: implicitContentHeight > Theme.target ? implicitContentHeight : Theme.target
-    focusPolicy: Qt.StrongFocus
-    font.pixelSize: Theme.sizeBody
     Accessible.role: Accessible.Button
     Accessible.name: text
     Accessible.focusable: true
@@ -24,7 +20,9 @@ C.AbstractButton {
     Keys.onReturnPressed: root.clicked()
     Keys.onEnterPressed: root.clicked()
 
-    background: Rectangle {
+    Rectangle {
+        z: -1
+        anchors.fill: parent
         color: root.pressed ? root.pressedGround : root.ground
         radius: root.groundRadius
         border.width: root.edgeWidth

@@ -44,7 +44,7 @@ Column {
             Accessible.name: title + ", " + second + ", " + figure + " " + unit + " " + word
             onClicked: root.picked(line.rowId)
 
-            contentItem: Item { // qmllint disable deferred-property-id
+            contentItem: Item {
                 StateSymbol {
                     id: symbol
                     visible: line.mark !== Mark.Nothing

@@ -1,10 +1,18 @@
 // A photo by a camera, in the running app, with a made-up one (tests/devices/made_up_camera.cpp); camera_none_test has none. What no test here can show: a real lens, and what a phone's own camera service does.
 #include "app/kit_bench.h"
 #include "app/text_faults.h"
+#include "device/end_watch.h"
 #include "view/desk.h"
 
+#include <QElapsedTimer>
 #include <QImage>
+#include <QProcess>
 #include <QStandardPaths>
+
+#include <atomic>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
 
 class CameraTest : public QObject {
     Q_OBJECT
@@ -89,7 +97,66 @@ private slots:
         screen->showLanguage("en");
         screen->showText("100");
     }
+
+    /// As app/main.cpp ends the program, in one of its own.
+    void endsThoughTheCameraHangs()
+    {
+        QProcess program;
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert(QStringLiteral("GROUNDCOUNT_CAMERA_HANGS"), QStringLiteral("1"));
+        program.setProcessEnvironment(environment);
+        program.setProcessChannelMode(QProcess::ForwardedErrorChannel);
+        program.start(QCoreApplication::applicationFilePath(), {QStringLiteral("end"), m_bench.path(QStringLiteral("day.fieldbook"))});
+        QVERIFY(program.waitForFinished(40000));
+        QCOMPARE(program.exitStatus(), QProcess::NormalExit);
+        QCOMPARE(QString::fromUtf8(program.readAllStandardOutput()), QStringLiteral("shown\nlate\n"));
+        QCOMPARE(program.exitCode(), 7);
+    }
+
+    void aWatchTakenDownInTimeCallsNothing()
+    {
+        std::atomic<int> calls = 0;
+        QElapsedTimer took;
+        took.start();
+        {
+            const groundcount::device::EndWatch watch(std::chrono::hours(1), [&calls] { ++calls; });
+        }
+        QVERIFY(took.elapsed() < 60000);
+        QCOMPARE(calls.load(), 0);
+        const groundcount::device::EndWatch watch(std::chrono::milliseconds(1), [&calls] { ++calls; });
+        QTRY_COMPARE(calls.load(), 1);
+    }
 };
 
-QTEST_MAIN(CameraTest)
+namespace {
+
+/// The program of endsThoughTheCameraHangs.
+int end(const QString& book)
+{
+    QStandardPaths::setTestModeEnabled(true);
+    KitApp app(book);
+    if (!app.start({412, 915}, QStringLiteral("record:26"), "2026-06-09T14:12:00-05:00") || !app.touch("takePhoto") || !app.waitFor("shutter"))
+        return 1;
+    std::puts("shown");
+    const groundcount::device::EndWatch watch(std::chrono::seconds(2), [] {
+        std::puts("late");
+        std::fflush(stdout);
+        std::_Exit(7);
+    });
+    app.kill();
+    std::puts("taken down");
+    return 0;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QGuiApplication application(argc, argv);
+    if (argc == 3 && qstrcmp(argv[1], "end") == 0)
+        return end(QString::fromLocal8Bit(argv[2]));
+    CameraTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+
 #include "camera_test.moc"

@@ -1,17 +1,24 @@
-// The peer of the first frame: the least program that shows a window of the same controls. Ends with its first frame.
+// The peers of the first frame: the least program that shows a window with a word; built a second time (OF_CONTROLS) with a window and a
+// label of Qt Quick Controls, which other pages of the app use. Ends with its first frame.
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
-#include <QQuickStyle>
 #include <QQuickWindow>
+#ifdef OF_CONTROLS
+#include <QQuickStyle>
+#endif
 
 #include <cstdlib>
 
 int main(int argc, char** argv)
 {
     QGuiApplication application(argc, argv);
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
     QQmlApplicationEngine engine;
+#ifdef OF_CONTROLS
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
     engine.loadData("import QtQuick.Controls.Basic\nApplicationWindow { width: 412; height: 915; visible: true; Label { text: \"Empty\" } }");
+#else
+    engine.loadData("import QtQuick\nWindow { width: 412; height: 915; visible: true; Text { text: \"Empty\" } }");
+#endif
     auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
     if (!window)
         return 1;

@@ -3,7 +3,6 @@
 
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
-#include <QQuickStyle>
 #include <QQuickWindow>
 
 #include <cstdio>
@@ -12,7 +11,6 @@
 int main(int argc, char** argv)
 {
     QGuiApplication application(argc, argv);
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
     QQmlApplicationEngine engine;
     groundcount::ui::StartOptions options;
     options.book = QString::fromLocal8Bit(argc > 1 ? argv[1] : "");

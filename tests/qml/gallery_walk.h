@@ -72,7 +72,7 @@ inline QList<QQuickItem*> items(QQuickItem* root)
 
 inline bool isControl(const QQuickItem* item)
 {
-    return item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextInput");
+    return item->inherits("groundcount::keys::PressItem") || item->inherits("QQuickTextInput");
 }
 
 inline QQuickItem* byName(QQuickItem* root, const QString& name)
