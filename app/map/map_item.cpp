@@ -13,7 +13,8 @@ namespace groundcount::map {
 namespace {
 
 constexpr double kMarginPx = 128;     // painted round the screen, so that a pan shows map at once
-constexpr int kSettleMs = 80;         // a pan within the margin is repainted when the finger rests this long
+constexpr double kMostScaled = 1.25;  // a zoom of so much shows the picture scaled until the finger rests
+constexpr int kSettleMs = 80;         // a view within both is painted anew when the finger rests this long
 constexpr double kClusterCellPx = 64;
 constexpr std::size_t kMostPoints = 600;   // beyond it the software renderer's dirty regions grow faster than the nodes
 constexpr std::size_t kMostClusters = 120; // each takes up to five nodes: disc and four figures
@@ -156,7 +157,8 @@ void MapItem::viewMoved()
 void MapItem::markStale()
 {
     m_overlayStale = true;
-    const bool covered = !m_overlay.isNull() && m_overlayWindow.pxPerUnit == m_view.pxPerUnit && !m_furnitureStale
+    const double scaled = m_view.pxPerUnit / m_overlayWindow.pxPerUnit;
+    const bool covered = !m_overlay.isNull() && scaled < kMostScaled && scaled > 1 / kMostScaled && !m_furnitureStale
         && m_view.placeOf(m_overlayWindow).contains(QRectF(QPointF(0, 0), m_view.size));
     if (covered)
         m_settleTimer.start(kSettleMs, this);

@@ -4,6 +4,7 @@
 #include <QSGImageNode>
 #include <QSGTexture>
 
+#include <array>
 #include <cmath>
 #include <memory>
 #include <vector>
@@ -16,7 +17,8 @@ class MapNode : public QSGNode {
 public:
     explicit MapNode(QQuickWindow* window, QSGTexture* atlas) : m_window(window), m_atlas(atlas)
     {
-        paper = append(this);
+        for (QSGImageNode*& node : paper)
+            node = append(this);
         overlay = append(this);
         symbols = new QSGNode;
         appendChildNode(symbols);
@@ -30,7 +32,9 @@ public:
     {
         QSGImageNode* node = m_window->createImageNode();
         node->setTexture(m_atlas.get());
-        node->setFiltering(QSGTexture::Nearest);  // all but a scaled overlay lie pixel on pixel
+        // All lie pixel on pixel but an overlay while the map is zoomed, until it is painted again; smoothing that costs a processor that
+        // draws half of a frame, and is not seen in the moment.
+        node->setFiltering(QSGTexture::Nearest);
         node->setRect(QRectF());
         node->setFlag(QSGNode::OwnedByParent);
         parent->appendChildNode(node);
@@ -41,8 +45,9 @@ public:
     {
         for (QSGImageNode* node : pool)
             node->setTexture(atlas);
-        for (QSGImageNode* node : {paper, brackets})
+        for (QSGImageNode* node : paper)
             node->setTexture(atlas);
+        brackets->setTexture(atlas);
         for (QSGImageNode* node : {overlay, own, bar, north}) {
             if (node->texture() == m_atlas.get())
                 node->setTexture(atlas);
@@ -68,7 +73,7 @@ public:
         node->setSourceRect(QRectF(QPointF(0, 0), image.size()));
     }
 
-    QSGImageNode* paper;
+    std::array<QSGImageNode*, 4> paper;
     QSGImageNode* overlay;
     QSGNode* symbols;
     QSGImageNode* brackets;
@@ -93,6 +98,16 @@ void place(QSGImageNode* node, const QRectF& source, QPointF topLeft, QSizeF siz
 {
     node->setSourceRect(source);
     node->setRect(QRectF(snapped(topLeft, ratio), size));
+}
+
+/// What of the window is not covered: above, below, left and right of it, each perhaps empty.
+std::array<QRectF, 4> besides(const QRectF& window, const QRectF& covered)
+{
+    const QRectF in = covered & window;
+    if (in.isEmpty())
+        return {window, {}, {}, {}};
+    return {QRectF(window.topLeft(), QPointF(window.right(), in.top())), QRectF(QPointF(window.left(), in.bottom()), window.bottomRight()),
+            QRectF(QPointF(window.left(), in.top()), in.bottomLeft()), QRectF(in.topRight(), QPointF(window.right(), in.bottom()))};
 }
 
 }  // namespace
@@ -124,15 +139,13 @@ QSGNode* MapItem::updatePaintNode(QSGNode* old, UpdatePaintNodeData*)
         if (!isScaled)
             covered = QRectF(snapped(covered.topLeft(), px), QSizeF(m_overlay.size()) / px);
         node->overlay->setRect(covered);
-        const auto filtering = isScaled ? QSGTexture::Linear : QSGTexture::Nearest;
-        if (node->overlay->filtering() != filtering)
-            node->overlay->setFiltering(filtering);
     }
     // Painted only where it shows: each layer over the whole window costs as much as all symbols.
-    if (covered.contains(QRectF(QPointF(0, 0), size())))
-        node->paper->setRect(QRectF());
-    else
-        place(node->paper, m_atlas.paper(), QPointF(0, 0), size(), px);
+    const auto bare = besides(QRectF(QPointF(0, 0), size()), covered);
+    for (std::size_t i = 0; i < bare.size(); ++i) {
+        node->paper[i]->setSourceRect(m_atlas.paper());
+        node->paper[i]->setRect(bare[i]);
+    }
 
     node->used = 0;
     for (const PlacedSymbol& symbol : m_symbols) {
