@@ -52,6 +52,8 @@ void PositionSource::close()
     m_socket.reset();
     closeSerial();
     m_replay.reset();
+    if (m_receiver)
+        m_receiver->stopUpdates();  // or the device's service goes on for as long as the program runs, and takes its battery
     m_receiver.reset();
     m_nmea.reset();
     m_feed.discard();
@@ -196,13 +198,18 @@ Result<void> PositionSource::openDevice(QIODevice* device)
 Result<void> PositionSource::openReceiver()
 {
     close();
-    m_receiver.reset(QGeoPositionInfoSource::createDefaultSource(nullptr));
+    // Linux lets an application in by the name of its desktop file (app/package).
+    m_receiver.reset(QGeoPositionInfoSource::createDefaultSource({{QStringLiteral("desktopId"), QStringLiteral("groundcount")}}, nullptr));
     if (!m_receiver)
         return unavailable("This device has no position receiver that the app can use.");
+    // Asked for nothing, a source may give the least; a place by radio masts is hundreds of metres off and would only look like a jump.
+    const auto methods = m_receiver->supportedPositioningMethods();
+    m_receiver->setPreferredPositioningMethods(methods & QGeoPositionInfoSource::SatellitePositioningMethods ? QGeoPositionInfoSource::SatellitePositioningMethods
+                                                                                                            : QGeoPositionInfoSource::AllPositioningMethods);
     connect(m_receiver.get(), &QGeoPositionInfoSource::positionUpdated, this, &PositionSource::takeReceiver);
     connect(m_receiver.get(), &QGeoPositionInfoSource::errorOccurred, this, [this](QGeoPositionInfoSource::Error error) {
         if (error == QGeoPositionInfoSource::AccessError)
-            drop(tr("The app may not use this device's position. Allow it in the device's settings."));
+            drop(tr("This device gives the app no position: it is not allowed, or there is no receiver. See the device's settings."));
         else if (error != QGeoPositionInfoSource::NoError)
             drop(tr("This device's receiver gives no position."));
     });
@@ -223,7 +230,7 @@ void PositionSource::takeReceiver(const QGeoPositionInfo& info)
     fix.latitude = info.coordinate().latitude();
     fix.longitude = info.coordinate().longitude();
     fix.quality = 1;
-    fix.qualityWord = tr("phone");
+    fix.qualityWord = QStringLiteral("phone");  // sealed as it stands, whatever the language
     fix.utc = info.timestamp().toUTC().time();
     fix.utcDate = info.timestamp().toUTC().date();
     const double accuracy = info.attribute(QGeoPositionInfo::HorizontalAccuracy);

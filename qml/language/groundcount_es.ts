@@ -16,6 +16,17 @@
     </message>
 </context>
 <context>
+    <name>Averager</name>
+    <message>
+        <source>2DRMS from the receiver&apos;s own sigmas</source>
+        <translation>2DRMS con las sigmas del propio receptor</translation>
+    </message>
+    <message>
+        <source>2DRMS from the spread of the fixes</source>
+        <translation>2DRMS con la dispersión de las posiciones</translation>
+    </message>
+</context>
+<context>
     <name>BackgroundPage</name>
     <message>
         <source>A GeoTIFF, MBTiles or GeoPackage of tiles lies under the map, faded so that marks stay readable. It is read apart from this program, laid into the job&apos;s coordinate system and kept beside the book on this device; nothing of it is sealed.</source>
@@ -3036,6 +3047,56 @@
     </message>
 </context>
 <context>
+    <name>groundcount::position::NmeaSource</name>
+    <message>
+        <source>The receiver marks its position as void.</source>
+        <translation>El receptor marca su posición como no válida.</translation>
+    </message>
+    <message>
+        <source>The receiver has no fix.</source>
+        <translation>El receptor no tiene posición.</translation>
+    </message>
+</context>
+<context>
+    <name>groundcount::position::PositionSource</name>
+    <message>
+        <source>No position for %1 s.</source>
+        <translation>Sin posición desde hace %1 s.</translation>
+    </message>
+    <message>
+        <source>The receiver at %1 hung up.</source>
+        <translation>El receptor en %1 cortó la conexión.</translation>
+    </message>
+    <message>
+        <source>The receiver at %1 cannot be reached: %2.</source>
+        <translation>No se alcanza el receptor en %1: %2.</translation>
+    </message>
+    <message>
+        <source>The receiver at %1 was unplugged.</source>
+        <translation>El receptor en %1 fue desconectado.</translation>
+    </message>
+    <message>
+        <source>The line to the receiver was closed.</source>
+        <translation>Se cerró la línea con el receptor.</translation>
+    </message>
+    <message>
+        <source>The line to the receiver is gone.</source>
+        <translation>La línea con el receptor ya no existe.</translation>
+    </message>
+    <message>
+        <source>The app may not use this device&apos;s position. Allow it in the device&apos;s settings.</source>
+        <translation>La aplicación no puede usar la posición de este dispositivo. Permítalo en los ajustes del dispositivo.</translation>
+    </message>
+    <message>
+        <source>This device&apos;s receiver gives no position.</source>
+        <translation>El receptor de este dispositivo no da posición.</translation>
+    </message>
+    <message>
+        <source>This device gives the app no position: it is not allowed, or there is no receiver. See the device&apos;s settings.</source>
+        <translation>Este dispositivo no da posición a la aplicación: no está permitido o no hay receptor. Vea los ajustes del dispositivo.</translation>
+    </message>
+</context>
+<context>
     <name>groundcount::view</name>
     <message>
         <source>Zero air voids</source>
@@ -3911,15 +3972,15 @@
     <message numerus="yes">
         <source>%n site(s) of this lift are drawn already.</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>Ya se sorteó %n sitio de esta capa.</numerusform>
+            <numerusform>Ya se sortearon %n sitios de esta capa.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Seal %n site(s)</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>Sellar %n sitio</numerusform>
+            <numerusform>Sellar %n sitios</numerusform>
         </translation>
     </message>
 </context>
@@ -4007,29 +4068,29 @@
     <message numerus="yes">
         <source>%1: %n result(s) in order</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%1: %n resultado en orden</numerusform>
+            <numerusform>%1: %n resultados en orden</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n outside the control limits</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n fuera de los límites de control</numerusform>
+            <numerusform>%n fuera de los límites de control</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n result(s) enter</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>Entra %n resultado</numerusform>
+            <numerusform>Entran %n resultados</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n left out</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n queda fuera</numerusform>
+            <numerusform>%n quedan fuera</numerusform>
         </translation>
     </message>
     <message>
@@ -4163,15 +4224,15 @@
     <message numerus="yes">
         <source>%n pair(s) differ</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n par difiere</numerusform>
+            <numerusform>%n pares difieren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n pair(s) show no difference</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n par no muestra diferencia</numerusform>
+            <numerusform>%n pares no muestran diferencia</numerusform>
         </translation>
     </message>
 </context>
@@ -6417,8 +6478,8 @@
     <message numerus="yes">
         <source>%n test(s) without a drawn site</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n ensayo sin sitio sorteado</numerusform>
+            <numerusform>%n ensayos sin sitio sorteado</numerusform>
         </translation>
     </message>
     <message>
@@ -7547,8 +7608,8 @@
     <message numerus="yes">
         <source>%n record(s) since</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n registro desde entonces</numerusform>
+            <numerusform>%n registros desde entonces</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -7561,22 +7622,22 @@
     <message numerus="yes">
         <source>%n test(s) owed</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n ensayo pendiente</numerusform>
+            <numerusform>%n ensayos pendientes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n test(s) not finished</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n ensayo sin terminar</numerusform>
+            <numerusform>%n ensayos sin terminar</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n test(s) amended twice apart</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n ensayo corregido dos veces por separado</numerusform>
+            <numerusform>%n ensayos corregidos dos veces por separado</numerusform>
         </translation>
     </message>
     <message>
@@ -7586,8 +7647,8 @@
     <message numerus="yes">
         <source>all %n test(s) made, no failure open</source>
         <translation>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n ensayo hecho, ningún fallo abierto</numerusform>
+            <numerusform>los %n ensayos hechos, ningún fallo abierto</numerusform>
         </translation>
     </message>
     <message>

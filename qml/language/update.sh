@@ -4,5 +4,5 @@
 # With the headers' folders, since Qt asks for a class's texts by its full name.
 set -eu
 cd "$(dirname "$0")/../.."
-/usr/lib/qt6/bin/lupdate -locations none -no-obsolete -I app -I core qml app/view app/paper -ts qml/language/groundcount_es.ts
-exec /usr/lib/qt6/bin/lupdate -locations none -no-obsolete -pluralonly -I app -I core qml app/view app/paper -target-language en -ts qml/language/groundcount_en.ts
+/usr/lib/qt6/bin/lupdate -locations none -no-obsolete -I app -I core qml app -ts qml/language/groundcount_es.ts
+exec /usr/lib/qt6/bin/lupdate -locations none -no-obsolete -pluralonly -I app -I core qml app -target-language en -ts qml/language/groundcount_en.ts
