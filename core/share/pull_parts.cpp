@@ -60,7 +60,7 @@ Result<bool> Taking::add(Part part, const book::KeepOn& keepOn)
     m_givenUp = !keepOn(static_cast<std::size_t>(m_seen));
     if (m_givenUp)
         return end(keepOn);
-    if (m_result.valid() && !isDone(std::chrono::milliseconds(0)) && m_waiting.count < kTakenAtOnce && m_waiting.bytes < kBytes)
+    if (m_waiting.count < kTakenAtOnce && m_waiting.bytes < kBytes)
         return true;
     auto isWanted = end(keepOn);
     if (isWanted && *isWanted)

@@ -34,8 +34,8 @@ struct Part {
 /// On every core.
 Part verified(const Fetched& fetched);
 
-/// Takes parts on a thread of its own. What comes while it is at work waits, and is then taken at once: fewer transactions write fewer pages. A stop gives up what is not
-/// yet committed.
+/// Takes parts on a thread of its own, as many texts at once as kTakenAtOnce (.cpp) says: fewer transactions write fewer pages. A stop gives up what is not yet
+/// committed.
 class Taking {
 public:
     /// @param seen texts of the range that were read before
