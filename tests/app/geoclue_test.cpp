@@ -1,5 +1,5 @@
 // The device's own receiver on Linux: Qt's GeoClue source against a service on a bus of its own, played by this program started once more. The service's interface is
-// written from memory of GeoClue 2's introspection; what no test here can show is a real service with a satellite receiver below it.
+// written from memory of GeoClue 2's introspection; docs/packages.md says what was seen with a real one.
 #include "position/position_source.h"
 
 #include <QCoreApplication>
