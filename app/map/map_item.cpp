@@ -14,6 +14,7 @@ namespace {
 
 constexpr double kMarginPx = 128;     // painted round the screen, so that a pan shows map at once
 constexpr double kMostScaled = 1.25;  // a zoom of so much shows the picture scaled until the finger rests
+constexpr double kDenseRatio = 2;     // device pixels a pixel
 constexpr int kSettleMs = 80;         // a view within both is painted anew when the finger rests this long
 constexpr double kClusterCellPx = 64;
 constexpr std::size_t kMostPoints = 600;   // beyond it the software renderer's dirty regions grow faster than the nodes
@@ -157,6 +158,8 @@ void MapItem::viewMoved()
 void MapItem::markStale()
 {
     m_overlayStale = true;
+    m_isZooming = m_isZooming || m_seenScale != m_view.pxPerUnit;
+    m_seenScale = m_view.pxPerUnit;
     const double scaled = m_view.pxPerUnit / m_overlayWindow.pxPerUnit;
     const bool covered = !m_overlay.isNull() && scaled < kMostScaled && scaled > 1 / kMostScaled && !m_furnitureStale
         && m_view.placeOf(m_overlayWindow).contains(QRectF(QPointF(0, 0), m_view.size));
@@ -218,11 +221,14 @@ void MapItem::requestOverlay()
 {
     const double largest = std::max(width(), height()) * ratio();
     const double margin = std::clamp((kLargestImage - largest) / 2 / ratio(), 0.0, kMarginPx);
+    // While the finger zooms, half the detail of a dense screen is enough, and a quarter of the pixels; it rests, and the whole is painted.
+    const bool isDraft = m_isZooming && !m_overlay.isNull() && ratio() >= kDenseRatio;
+    m_isZooming = false;
     OverlayJob job;
     job.scene = m_scene;
     job.window = m_view.widened(margin);
     job.inner = QRectF(QPointF(margin, margin), m_view.size);
-    job.devicePixelRatio = ratio();
+    job.devicePixelRatio = isDraft ? ratio() / 2 : ratio();
     job.lift = m_lift;
     job.chosenPoint = m_chosenPoint;
     job.look = look();
@@ -236,7 +242,9 @@ void MapItem::requestOverlay()
     job.keepClear = {m_bar.rect.translated(margin, margin), m_north.rect.translated(margin, margin)};
     for (const QVariant& box : std::as_const(m_keepClear))
         job.keepClear.push_back(box.toRectF().translated(margin, margin));
-    m_overlayStale = false;
+    m_overlayStale = isDraft;
+    if (isDraft)
+        m_settleTimer.start(kSettleMs, this);
     m_worker.request(std::move(job));
 }
 

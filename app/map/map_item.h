@@ -205,7 +205,9 @@ private:
     QImage m_overlay;
     MapWindow m_overlayWindow;
     bool m_overlayFresh = false;  ///< a new picture waits for its texture
-    bool m_overlayStale = true;   ///< the picture is not of the present view
+    bool m_overlayStale = true;   ///< the picture is not of the present view, or only a draft of it
+    bool m_isZooming = false;     ///< the scale changed since the last picture was asked for
+    double m_seenScale = 0;       ///< px per unit when the view last moved
     bool m_wasSettled = false;
 
     SymbolAtlas m_atlas;

@@ -213,6 +213,7 @@ void MapItem::timerEvent(QTimerEvent* event)
         }
     } else if (event->timerId() == m_settleTimer.timerId()) {
         m_settleTimer.stop();
+        m_isZooming = false;
         polish();
     } else {
         QQuickItem::timerEvent(event);

@@ -137,7 +137,7 @@ QSGNode* MapItem::updatePaintNode(QSGNode* old, UpdatePaintNodeData*)
         covered = m_view.placeOf(m_overlayWindow);
         const bool isScaled = m_overlayWindow.pxPerUnit != m_view.pxPerUnit;
         if (!isScaled)
-            covered = QRectF(snapped(covered.topLeft(), px), QSizeF(m_overlay.size()) / px);
+            covered = QRectF(snapped(covered.topLeft(), px), m_overlay.deviceIndependentSize());
         node->overlay->setRect(covered);
     }
     // Painted only where it shows: each layer over the whole window costs as much as all symbols.
