@@ -3,6 +3,7 @@
 #include "method/site/station.h"
 #include "position/position_source.h"
 #include "view/figure_text.h"
+#include "view/sealed_words.h"
 #include "view/sheet_book.h"
 #include "view/test_rows.h"
 #include "view/whereabouts.h"
@@ -145,7 +146,7 @@ void PlaceStep::showReceiver()
     m_scatterNote = tr("Hold still.");
     if (isSealed() || byHand() || keepsPosition()) {
         m_accuracy = !byHand() && has("accuracy") ? QStringLiteral("±") + typed("accuracy") : QString();
-        m_fixKind = byHand() ? placeWord() : typed("fix_kind");
+        m_fixKind = byHand() ? placeWord() : sealedWord(typed("fix_kind").toStdString());
         m_fixesText = has("fixes") ? tr("%1 fixes").arg(typed("fixes")) : QString();
         return;
     }
@@ -160,7 +161,7 @@ void PlaceStep::showReceiver()
 
 void PlaceStep::showAverage(const position::Average& average)
 {
-    m_fixKind = average.qualityWord;
+    m_fixKind = sealedWord(average.qualityWord.toStdString());
     m_fixesText = average.count == 1 ? tr("1 fix") : tr("%1 fixes").arg(average.count);
     double radiusFt = 0;
     if (average.radiusM) {

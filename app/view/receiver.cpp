@@ -2,6 +2,7 @@
 
 #include "book/store.h"
 #include "position/position_source.h"
+#include "view/sealed_words.h"
 
 #include <algorithm>
 
@@ -82,7 +83,7 @@ QString Receiver::state() const
         return tr("No receiver in use.");
     const auto fix = source->lastFix();
     switch (source->state()) {
-    case position::PositionSource::State::Live: return fix ? tr("Positions come: %1.").arg(fix->qualityWord) : QString();
+    case position::PositionSource::State::Live: return fix ? tr("Positions come: %1.").arg(sealedWord(fix->qualityWord.toStdString())) : QString();
     case position::PositionSource::State::Lost: return tr("The receiver is lost.");
     case position::PositionSource::State::Frozen: return tr("The receiver repeats itself.");
     default: return tr("Waiting for the first position.");

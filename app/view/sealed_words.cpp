@@ -15,7 +15,9 @@ namespace {
     QT_TRANSLATE_NOOP("RecordWords", "density high"), QT_TRANSLATE_NOOP("RecordWords", "too dry"), QT_TRANSLATE_NOOP("RecordWords", "too wet"),
     QT_TRANSLATE_NOOP("RecordWords", "waits for the check sample"), QT_TRANSLATE_NOOP("RecordWords", "waits for the oven"),
     QT_TRANSLATE_NOOP("RecordWords", "a check was overridden"), QT_TRANSLATE_NOOP("RecordWords", "wet density outside the calibrated range"),
-    QT_TRANSLATE_NOOP("RecordWords", "water density outside the calibrated range"), QT_TRANSLATE_NOOP("RecordWords", "trench offset is large")};
+    QT_TRANSLATE_NOOP("RecordWords", "water density outside the calibrated range"), QT_TRANSLATE_NOOP("RecordWords", "trench offset is large"),
+    QT_TRANSLATE_NOOP("RecordWords", "single"), QT_TRANSLATE_NOOP("RecordWords", "differential"), QT_TRANSLATE_NOOP("RecordWords", "precise positioning"),
+    QT_TRANSLATE_NOOP("RecordWords", "RTK fixed"), QT_TRANSLATE_NOOP("RecordWords", "RTK float"), QT_TRANSLATE_NOOP("RecordWords", "phone")};
 
 }  // namespace
 

@@ -1639,6 +1639,30 @@
         <source>trench offset is large</source>
         <translation>la corrección de zanja es grande</translation>
     </message>
+    <message>
+        <source>single</source>
+        <translation>simple</translation>
+    </message>
+    <message>
+        <source>differential</source>
+        <translation>diferencial</translation>
+    </message>
+    <message>
+        <source>precise positioning</source>
+        <translation>posicionamiento preciso</translation>
+    </message>
+    <message>
+        <source>RTK fixed</source>
+        <translation>RTK fijo</translation>
+    </message>
+    <message>
+        <source>RTK float</source>
+        <translation>RTK flotante</translation>
+    </message>
+    <message>
+        <source>phone</source>
+        <translation>teléfono</translation>
+    </message>
 </context>
 <context>
     <name>ReviewPage</name>
