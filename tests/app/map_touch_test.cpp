@@ -49,7 +49,7 @@ private:
         QTest::touchEvent(m_window.get(), m_device).press(0, place.toPoint(), m_window.get());
         QTest::touchEvent(m_window.get(), m_device).release(0, place.toPoint(), m_window.get());
     }
-    QPointingDevice* m_device = nullptr;
+    static inline QPointingDevice* m_device = nullptr;  // never taken down, and not lost
     std::unique_ptr<QQuickWindow> m_window;
     MapItem* m_map = nullptr;
     std::shared_ptr<MapScene> m_scene;

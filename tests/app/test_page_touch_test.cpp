@@ -34,7 +34,7 @@ class TestPageTouchTest : public QObject {
     Q_OBJECT
 
 private:
-    QPointingDevice* m_finger = nullptr;
+    static inline QPointingDevice* m_finger = nullptr;  // never taken down, and not lost
     std::unique_ptr<QQuickView> m_view;
     QString m_size;
     int m_picture = 0;

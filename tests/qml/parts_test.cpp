@@ -262,7 +262,7 @@ private:
         return count;
     }
 
-    QPointingDevice* m_finger = nullptr;
+    static inline QPointingDevice* m_finger = nullptr;  // never taken down, and not lost
 };
 
 QTEST_MAIN(PartsTest)

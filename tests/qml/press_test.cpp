@@ -31,7 +31,7 @@ const QPoint kLeft(50, 50), kRight(150, 50);
 class PressTest : public QObject {
     Q_OBJECT
 
-    QPointingDevice* m_screen = nullptr;
+    static inline QPointingDevice* m_screen = nullptr;  // never taken down, and not lost
     std::unique_ptr<QQuickView> m_view;
     PressItem* m_left = nullptr;
     PressItem* m_right = nullptr;
