@@ -20,7 +20,9 @@ void boundReader(const SiteLimits& limits)
         const rlimit both{most, most};
         ::setrlimit(what, &both);
     };
+#ifndef __SANITIZE_ADDRESS__  // which keeps terabytes of addresses for itself
     bound(RLIMIT_AS, limits.memoryBytes);
+#endif
     bound(RLIMIT_CPU, static_cast<rlim_t>(limits.time.count()));
     bound(RLIMIT_CORE, 0);
     bound(RLIMIT_FSIZE, limits.writeBytes);  // SQLite wants a little beside the copy; all of it goes with the folder

@@ -35,7 +35,12 @@ Pressable {
             readonly property real room: parent.width > 68 ? parent.width - (sign.visible ? 34 : 0) : 34
             anchors.centerIn: parent
             anchors.horizontalCenterOffset: sign.visible ? 16 : 0
-            width: implicitWidth < room ? implicitWidth : room
+            width: fit.given
+            TextFit {
+                id: fit
+                shown: label
+                most: label.room
+            }
             text: root.text
             color: Theme.ink
             font.pixelSize: Theme.sizeRow
