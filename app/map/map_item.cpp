@@ -106,7 +106,8 @@ void MapItem::geometryChange(const QRectF& now, const QRectF& before)
 {
     QQuickItem::geometryChange(now, before);
     m_view.size = now.size();
-    if (m_fitWanted)
+    // What was fitted and not moved since is fitted to the new size, also when a window comes to its size in steps or a phone is turned.
+    if (m_fitWanted || m_view.isAt(m_fitted))
         fitAll();
     redrawAll();
 }

@@ -173,6 +173,7 @@ private:
     QString m_chosenId;
     int m_chosenPoint = -1;
     bool m_fitWanted = true;
+    MapWindow m_fitted;  ///< the view after it was last fitted
 
     double m_ownEast = std::numeric_limits<double>::quiet_NaN();
     double m_ownNorth = std::numeric_limits<double>::quiet_NaN();

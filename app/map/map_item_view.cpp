@@ -68,6 +68,7 @@ void MapItem::fitAll()
     m_fitWanted = false;
     m_view.size = size();
     m_view.fit(m_extent, kFitMarginPx, 1e-9, mostScale());
+    m_fitted = m_view;
     viewMoved();
 }
 

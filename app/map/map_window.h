@@ -42,6 +42,8 @@ struct MapWindow {
     QRectF placeOf(const MapWindow& other) const;
 
     bool operator==(const MapWindow&) const = default;
+    /// Whether it has the centre and the scale of another, whatever its size.
+    bool isAt(const MapWindow& other) const { return centreEast == other.centreEast && centreNorth == other.centreNorth && pxPerUnit == other.pxPerUnit; }
 };
 
 }  // namespace groundcount::map

@@ -78,6 +78,7 @@ class MapPictureTest : public QObject {
 private slots:
     void initTestCase();
     void coversTheWholeItem();
+    void fitsAnewToItsSizeUntilItIsMoved();
     void drawsEachStateInItsShapeAndColour();
     void reproducesThePictureOfTheLot();
     void showsOwnPlaceWithItsCircleToScale();
@@ -106,6 +107,29 @@ void MapPictureTest::coversTheWholeItem()
     const QImage image = stage.settled();
     QCOMPARE(image.size(), QSize(412, 540));
     QCOMPARE(near(image, image.rect(), Qt::magenta), 0);
+}
+
+/// A window comes to its size in steps, and a phone is turned.
+void MapPictureTest::fitsAnewToItsSizeUntilItIsMoved()
+{
+    auto scene = std::make_shared<MapScene>();
+    for (const double north : {0.0, 1000.0}) {
+        MapPoint point;
+        point.north = north;
+        scene->points.push_back(point);
+    }
+    Stage stage(QSize(400, 400));
+    stage.map->setScene(scene);
+    const double first = stage.map->view().pxPerUnit;
+    stage.map->setHeight(700);
+    const double turned = stage.map->view().pxPerUnit;
+    QVERIFY(turned > 1.5 * first);
+    Stage whole(QSize(400, 700));
+    whole.map->setScene(scene);
+    QCOMPARE(turned, whole.map->view().pxPerUnit);
+    stage.map->zoomBy(2);
+    stage.map->setHeight(400);
+    QCOMPARE(stage.map->view().pxPerUnit, 2 * turned);
 }
 
 void MapPictureTest::drawsEachStateInItsShapeAndColour()
