@@ -67,7 +67,7 @@ void MapItem::fitAll()
         return;
     m_fitWanted = false;
     m_view.size = size();
-    m_view.fit(m_extent, kFitMarginPx, 1e-9, mostScale());
+    m_view.fit(m_extent, std::min({kFitMarginPx, width() / 6, height() / 6}), 1e-9, mostScale());
     m_fitted = m_view;
     viewMoved();
 }
