@@ -10,6 +10,9 @@ FocusScope {
     readonly property string path: root.take?.path ?? ""
     readonly property bool waiting: root.take?.waiting ?? false
 
+    // The camera comes last, when all that it feeds stands still: a part that is put into a pipeline that is about to play may wait for ever (Qt 6.4.2).
+    property bool wired: false
+
     onPathChanged: if (root.path !== "")
         capture.captureToFile(root.path)
 
@@ -26,15 +29,22 @@ FocusScope {
         running: root.visible && devices.videoInputs.length === 0
         onTriggered: root.take.missing()
     }
+    Timer {
+        interval: 0
+        running: !root.wired
+        onTriggered: root.wired = true
+    }
     MediaDevices {
         id: devices
     }
+    Camera {
+        id: eye
+        cameraDevice: devices.defaultVideoInput
+        active: root.visible && devices.videoInputs.length > 0
+        onErrorOccurred: (error, errorString) => root.take.failed(errorString)
+    }
     CaptureSession {
-        camera: Camera {
-            cameraDevice: devices.defaultVideoInput
-            active: root.visible && devices.videoInputs.length > 0
-            onErrorOccurred: (error, errorString) => root.take.failed(errorString)
-        }
+        camera: root.wired ? eye : null
         imageCapture: ImageCapture {
             id: capture
             onImageSaved: (requestId, path) => root.take.arrived(path)
