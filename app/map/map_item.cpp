@@ -59,7 +59,7 @@ void MapItem::setSource(MapSource* source)
 
 void MapItem::setScene(std::shared_ptr<const MapScene> scene)
 {
-    const double before = pixelsPerMetre();
+    const double before = metresPerUnit();
     m_scene = scene ? std::move(scene) : std::make_shared<const MapScene>();
     m_extent = m_scene->extent();
     rebuildIndex();
@@ -68,7 +68,7 @@ void MapItem::setScene(std::shared_ptr<const MapScene> scene)
     if (m_fitWanted)
         fitAll();
     else
-        m_view.pxPerUnit = before * metresPerUnit();
+        m_view.pxPerUnit *= metresPerUnit() / before; // the very same for the same unit, so that a fitted map is known as one
     redrawAll();
 }
 
@@ -106,9 +106,7 @@ void MapItem::geometryChange(const QRectF& now, const QRectF& before)
 {
     QQuickItem::geometryChange(now, before);
     m_view.size = now.size();
-    // What was fitted and not moved since is fitted to the new size, also when a window comes to its size in steps or a phone is turned.
-    if (m_fitWanted || m_view.isAt(m_fitted))
-        fitAll();
+    fitAgain(); // also when a window comes to its size in steps or a phone is turned
     redrawAll();
 }
 
@@ -212,6 +210,7 @@ void MapItem::updateFurniture()
     const MapLook now = look();
     const ScaleBar bar = scaleBarFor(m_view.pxPerUnit, std::min(120.0, width() * 0.35));
     m_bar = paintScaleBar(bar, m_scene->unitName, now, ground(), QPointF(width(), height()) - m_scaleBarInset, ratio());
+    m_bar.rect.moveLeft(std::max(m_bar.rect.left(), m_northInset.x()));
     m_north = paintNorthArrow(now, ground(), m_northInset, ratio());
     m_barScale = m_view.pxPerUnit;
     m_furnitureStale = false;

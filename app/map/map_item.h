@@ -60,11 +60,14 @@ class MapItem : public QQuickItem {
     Q_PROPERTY(int decidingWeight MEMBER m_decidingWeight NOTIFY lookChanged)
     Q_PROPERTY(double symbolSize MEMBER m_symbolSize NOTIFY lookChanged)
 
-    /// Distance of the north arrow's top left from the item's top left, and of the scale bar's bottom right from the item's bottom right.
+    /// Distance of the north arrow's top left from the item's top left, and of the scale bar's bottom right from the item's bottom right;
+    /// the bar never begins left of the arrow.
     Q_PROPERTY(QPointF northInset MEMBER m_northInset NOTIFY furnitureChanged)
     Q_PROPERTY(QPointF scaleBarInset MEMBER m_scaleBarInset NOTIFY furnitureChanged)
     /// Rectangles (item px) of controls that lie over the map; no word is written under them.
     Q_PROPERTY(QVariantList keepClear MEMBER m_keepClear NOTIFY furnitureChanged)
+    /// Px at the item's right and lower edge that controls take: what is shown whole is shown beside them, at most half of the item.
+    Q_PROPERTY(QPointF fitInset READ fitInset WRITE setFitInset NOTIFY fitInsetChanged)
     /// Time until a press is a long press, ms.
     Q_PROPERTY(int holdInterval MEMBER m_holdInterval NOTIFY holdIntervalChanged)
     /// Logical px that a contact may wander and still be a tap, and the reach of a tap.
@@ -91,6 +94,8 @@ public:
     void setLift(int lift);
     QString chosenId() const { return m_chosenId; }
     void setChosenId(const QString& id);
+    QPointF fitInset() const { return m_fitInset; }
+    void setFitInset(QPointF px);
     bool isSettled() const;
     MapWindow view() const { return m_view; }
     /// Nodes that draw something now, for tests and the benchmark.
@@ -114,6 +119,7 @@ signals:
     void ownChanged();
     void lookChanged();
     void furnitureChanged();
+    void fitInsetChanged();
     void holdIntervalChanged();
     void pickRadiusChanged();
     void settledChanged();
@@ -160,6 +166,8 @@ private:
     Ground ground() const;
     double ratio() const;
     double metresPerUnit() const;
+    /// Fits what was fitted and not moved since.
+    void fitAgain();
     double leastScale() const;
     double mostScale() const;
     int indexOf(const QString& id) const;
@@ -194,6 +202,7 @@ private:
     double m_symbolSize = 26;
     QPointF m_northInset{20, 14};
     QPointF m_scaleBarInset{20, 14};
+    QPointF m_fitInset;
     QVariantList m_keepClear;
     int m_holdInterval;
     double m_pickRadius = 24;

@@ -66,10 +66,30 @@ void MapItem::fitAll()
     if (m_extent.empty || width() <= 0 || height() <= 0)
         return;
     m_fitWanted = false;
+    MapWindow free = m_view;
+    free.size = QSizeF(std::max(width() - m_fitInset.x(), width() / 2), std::max(height() - m_fitInset.y(), height() / 2));
+    free.fit(m_extent, std::min({kFitMarginPx, free.size.width() / 6, free.size.height() / 6}), 1e-9, mostScale());
+    m_view = free;
     m_view.size = size();
-    m_view.fit(m_extent, std::min({kFitMarginPx, width() / 6, height() / 6}), 1e-9, mostScale());
+    m_view.centreEast += (width() - free.size.width()) / 2 / free.pxPerUnit;
+    m_view.centreNorth -= (height() - free.size.height()) / 2 / free.pxPerUnit;
     m_fitted = m_view;
     viewMoved();
+}
+
+void MapItem::fitAgain()
+{
+    if (m_fitWanted || m_view.isAt(m_fitted))
+        fitAll();
+}
+
+void MapItem::setFitInset(QPointF px)
+{
+    if (m_fitInset == px)
+        return;
+    m_fitInset = px;
+    fitAgain();
+    emit fitInsetChanged();
 }
 
 bool MapItem::centreOnOwn()

@@ -111,8 +111,11 @@ void MapView::refreshWords()
         const auto& tests = session->snapshot().tests;
         return places[i] < tests.size() ? testRow(tests[places[i]]) : Row();
     });
-    m_title = lots.isEmpty() ? tr("Map") : lots.size() == 1 ? tr("Lot %1, lift %2").arg(lots.first()).arg(m_lift)
-                                                            : tr("Lots %1, lift %2").arg(lots.join(", ")).arg(m_lift);
+    constexpr int kNamedInTitle = 3; // more of them would push the map off a phone
+    m_title = lots.isEmpty()                 ? tr("Map")
+              : lots.size() == 1             ? tr("Lot %1, lift %2").arg(lots.first()).arg(m_lift)
+              : lots.size() <= kNamedInTitle ? tr("Lots %1, lift %2").arg(lots.join(", ")).arg(m_lift)
+                                             : tr("%1 lots, lift %2").arg(lots.size()).arg(m_lift);
     m_subtitle = lots.isEmpty() ? tr("No lots in this book yet")
                  : m_session->isReading() ? tr("Reading the tests…")
                                 : tr("%1 of %2 made").arg(made).arg(required) + (open > 0 ? ", " + tr("%n failure(s) open", nullptr, open) : QString());

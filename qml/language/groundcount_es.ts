@@ -5469,6 +5469,10 @@
         <source>Reading the tests…</source>
         <translation>Leyendo los ensayos…</translation>
     </message>
+    <message>
+        <source>%1 lots, lift %2</source>
+        <translation>%1 lotes, capa %2</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view::MaterialSheet</name>

@@ -6,10 +6,11 @@ Rectangle {
     id: root
 
     required property MapView page
+    required property real room
 
     objectName: "coverageCard"
+    readonly property real most: room < parent.height * 0.55 ? room : parent.height * 0.55
     readonly property real whole: column.implicitHeight + Theme.gap4
-    readonly property real most: parent.height * 0.55
     height: !visible ? 0 : whole > most ? most : whole
     color: Theme.paper
     clip: true

@@ -12,6 +12,11 @@ FocusScope {
     // wide, the thing that is touched stands beside the map; with less room for three it takes the list's place
     readonly property bool beside: listed && page.chosenId !== ""
     readonly property bool listShown: listed && (!beside || width >= Theme.threeFrom)
+    // a map with no room for the lift picker over the buttons has them side by side, and shows the ground on their left
+    readonly property real upright: picker.height > buttons.height ? picker.height : buttons.height
+    readonly property real room: height - head.height - upright - 2 * Theme.gap4
+    readonly property bool low: ground.height < picker.height + buttons.height + 3 * Theme.gap4
+    readonly property real controls: (low ? 2 * Theme.mapControl + Theme.gap2 : Theme.mapControl) + 2 * Theme.gap4
     readonly property real listWidth: !listShown ? 0 : beside ? 340 : 412
 
     objectName: "mapPage"
@@ -100,7 +105,8 @@ FocusScope {
         strongWeight: Theme.strong
         decidingWeight: Theme.deciding
         strokeScale: Theme.hairWidth
-        scaleBarInset: Qt.point(100, 20)
+        scaleBarInset: root.low ? Qt.point(width, Theme.gap3) : Qt.point(100, 20)
+        fitInset: root.low ? Qt.point(root.controls, Theme.target) : Qt.point(0, 0)
         keepClear: [Qt.rect(picker.x - ground.x, picker.y - ground.y, picker.width, picker.height),
             Qt.rect(buttons.x - ground.x, buttons.y - ground.y, buttons.width, buttons.height)]
         Accessible.role: Accessible.Graphic
@@ -120,7 +126,7 @@ FocusScope {
         visible: Session.receiverTrouble !== ""
         anchors.top: ground.top
         anchors.left: ground.left
-        anchors.right: picker.left
+        anchors.right: root.low ? buttons.left : picker.left
         anchors.margins: Theme.gap2
         height: receiverWords.implicitHeight + 2 * Theme.gap2
         color: Theme.paper
@@ -146,9 +152,9 @@ FocusScope {
     }
     Column {
         id: buttons
-        anchors.bottom: ground.bottom
-        anchors.right: ground.right
-        anchors.margins: Theme.gap4
+        objectName: "mapButtons"
+        x: ground.x + ground.width - root.controls + Theme.gap4
+        y: root.low ? picker.y : ground.y + ground.height - height - Theme.gap4
         spacing: Theme.gap2
         MapButton {
             objectName: "coverageButton"
@@ -171,10 +177,11 @@ FocusScope {
     }
     Body {
         objectName: "touchedText"
-        visible: page.touchedText !== ""
+        visible: page.touchedText !== "" && !heldCard.visible
         anchors.left: ground.left
         anchors.bottom: ground.bottom
         anchors.margins: Theme.gap3
+        anchors.bottomMargin: root.low ? Theme.gap3 + Theme.mapControl : Theme.gap3 // above the scale bar
         text: page.touchedText
         font.weight: Theme.strong
     }
@@ -185,6 +192,7 @@ FocusScope {
         anchors.left: list.right
         anchors.right: pane.left
         anchors.bottom: parent.bottom
+        room: root.room
         onClosed: open = false
     }
     MapHeldCard {
@@ -245,6 +253,7 @@ FocusScope {
         anchors.left: list.right
         anchors.right: pane.left
         anchors.bottom: parent.bottom
+        room: root.room
         page: page
     }
     MapDetail {

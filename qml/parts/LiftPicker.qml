@@ -1,11 +1,12 @@
 import QtQuick
 import Groundcount
 
-// Three cells, 60 wide: lift up, the lift that is shown, lift down.
+// Three cells, 60 wide: lift up, the lift that is shown (higher where the text is large), lift down.
 Rectangle {
     id: root
 
     required property string lift
+    readonly property real shownHeight: shown.implicitHeight + 8 > 60 ? shown.implicitHeight + 8 : 60
     property bool canGoUp: true
     property bool canGoDown: true
     signal up
@@ -13,7 +14,7 @@ Rectangle {
 
     objectName: "liftPicker"
     width: 60
-    height: 180
+    height: 120 + shownHeight
     color: Theme.paper
     border.color: Theme.ink
     border.width: Theme.ruleWidth
@@ -37,7 +38,8 @@ Rectangle {
         }
     }
     Column {
-        y: 64
+        id: shown
+        y: 60 + (root.shownHeight - implicitHeight) / 2
         width: parent.width
         Caption {
             anchors.horizontalCenter: parent.horizontalCenter
@@ -57,12 +59,12 @@ Rectangle {
         width: parent.width
     }
     Hair {
-        y: 120
+        y: 60 + root.shownHeight
         width: parent.width
     }
     Pressable {
         objectName: "liftDown"
-        y: 120
+        y: 60 + root.shownHeight
         width: 60
         height: 60
         enabled: root.canGoDown

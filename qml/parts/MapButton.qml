@@ -8,8 +8,8 @@ Pressable {
     required property int glyph
 
     objectName: "mapButton"
-    width: 60
-    height: 60
+    width: Theme.mapControl
+    height: Theme.mapControl
     ground: Theme.paper
     edgeWidth: Theme.ruleWidth
     Accessible.name: text

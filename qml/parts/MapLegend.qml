@@ -3,76 +3,89 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Groundcount
 
-// What the map's symbols mean: symbol and word, closable.
+// What the map's symbols mean: symbol and word, closable. It scrolls where `room` is less than it needs.
 Rectangle {
     id: root
 
+    property real room: whole
+    readonly property real whole: column.implicitHeight + Theme.gap4 + Theme.gap3
     signal closed
 
     objectName: "mapLegend"
     color: Theme.paper
-    implicitHeight: grid.implicitHeight + siteLink.height + backgroundLink.height + Theme.gap4 + Theme.gap3
+    implicitHeight: whole > room ? room : whole
     height: implicitHeight
+    clip: true
 
+    Flickable {
+        anchors.fill: parent
+        contentHeight: root.whole
+        boundsBehavior: Flickable.StopAtBounds
+
+        Column {
+            id: column
+            x: Theme.margin
+            y: Theme.gap4
+            width: root.width - 2 * Theme.margin
+            Grid {
+                columns: left.implicitWidth + right.implicitWidth + 2 * Theme.gap4 < column.width ? 2 : 1
+                rowSpacing: Theme.gap2
+                columnSpacing: Theme.gap4
+                Column {
+                    id: left
+                    spacing: Theme.gap2
+                    StateBadge {
+                        mark: Mark.Pass
+                        word: qsTr("Pass")
+                    }
+                    StateBadge {
+                        mark: Mark.Waiting
+                        word: qsTr("Waiting")
+                    }
+                    StateBadge {
+                        mark: Mark.InformationOnly
+                        word: qsTr("Information only")
+                    }
+                    Caption {
+                        text: qsTr("Hatched: open failure")
+                    }
+                }
+                Column {
+                    id: right
+                    spacing: Theme.gap2
+                    StateBadge {
+                        mark: Mark.Fail
+                        word: qsTr("Fail")
+                    }
+                    StateBadge {
+                        mark: Mark.Owed
+                        word: qsTr("Owed site")
+                    }
+                    StateBadge {
+                        mark: Mark.Void
+                        word: qsTr("Void")
+                    }
+                    Caption {
+                        text: qsTr("Dotted: untested")
+                    }
+                }
+            }
+            LinkRow {
+                objectName: "legendSiteFile"
+                width: parent.width
+                text: qsTr("Site file: lots, lines, walls, pipes of the plans")
+                onClicked: Desk.kit = "site-file"
+            }
+            LinkRow {
+                objectName: "legendBackground"
+                width: parent.width
+                text: qsTr("Background of the map")
+                onClicked: Desk.kit = "background"
+            }
+        }
+    }
     Rule {
         width: parent.width
-    }
-    Grid {
-        id: grid
-        x: Theme.margin
-        y: Theme.gap4
-        columns: 2
-        rowSpacing: Theme.gap2
-        columnSpacing: Theme.gap4
-        StateBadge {
-            width: (root.width - 2 * Theme.margin - Theme.target) / 2
-            mark: Mark.Pass
-            word: qsTr("Pass")
-        }
-        StateBadge {
-            mark: Mark.Fail
-            word: qsTr("Fail")
-        }
-        StateBadge {
-            mark: Mark.Waiting
-            word: qsTr("Waiting")
-        }
-        StateBadge {
-            mark: Mark.Owed
-            word: qsTr("Owed site")
-        }
-        StateBadge {
-            mark: Mark.InformationOnly
-            word: qsTr("Information only")
-        }
-        StateBadge {
-            mark: Mark.Void
-            word: qsTr("Void")
-        }
-        Caption {
-            text: qsTr("Hatched: open failure")
-        }
-        Caption {
-            text: qsTr("Dotted: untested")
-        }
-    }
-    LinkRow {
-        id: siteLink
-        objectName: "legendSiteFile"
-        x: Theme.margin
-        width: parent.width - 2 * Theme.margin
-        anchors.top: grid.bottom
-        text: qsTr("Site file: lots, lines, walls, pipes of the plans")
-        onClicked: Desk.kit = "site-file"
-    }
-    LinkRow {
-        id: backgroundLink
-        objectName: "legendBackground"
-        x: Theme.margin
-        width: parent.width - 2 * Theme.margin
-        anchors.top: siteLink.bottom
-        text: qsTr("Background of the map")
-        onClicked: Desk.kit = "background"
     }
     Pressable {
         objectName: "legendClose"

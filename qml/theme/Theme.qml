@@ -73,6 +73,7 @@ QtObject {
     readonly property real denseRowHeight: 48
     readonly property real sectionHeight: 34
     readonly property real target: 48
+    readonly property real mapControl: 60 // a control that lies on the map
     readonly property real fieldHeight: 64
     readonly property real radius: 4
     readonly property real fieldRadius: 2

@@ -1,6 +1,9 @@
 // Statistics, random sites, profile, tests by filter and coverage in the whole app: by finger and by mouse.
 #include "app/command_bench.h"
+#include "app/kit_bench.h"
 #include "app/running_app.h"
+#include "app/text_faults.h"
+#include "view/desk.h"
 
 #include <QDesktopServices>
 #include <QFile>
@@ -206,6 +209,46 @@ private slots:
         QVERIFY2(QTest::qWaitFor(isShown, 10000), qPrintable(untested));
         QVERIFY(app.press("coverageButton", with));
         QVERIFY(QTest::qWaitFor([&] { return !app.find("coverageCard"); }, 2000));
+    }
+
+    /// Whatever lies under the map, its controls lie beside each other and wholly on it; what it shows whole is not under them.
+    void theMapsControlsLieApart_data()
+    {
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<QByteArray>("text");
+        for (const QSize size : {QSize(360, 640), QSize(412, 915), QSize(1280, 800)})
+            for (const QByteArray text : {"100", "150"})
+                QTest::addRow("%dx%d %s", size.width(), size.height(), text.constData()) << size << text;
+    }
+    void theMapsControlsLieApart()
+    {
+        QFETCH(QSize, size);
+        QFETCH(QByteArray, text);
+        KitApp app(freshDay());
+        QVERIFY(app.start(size, QStringLiteral("coverage"), "2026-06-09T14:12:00-05:00"));
+        app.engine().singletonInstance<groundcount::view::Desk*>(qmlTypeId("Groundcount", 1, 0, "Desk"))->screen()->showText(text);
+        const auto apart = [&app] {
+            const auto boxOf = [&app](const char* name) { return app.find(name)->mapRectToScene(QRectF(0, 0, app.find(name)->width(), app.find(name)->height())); };
+            const QRectF map = boxOf("groundMap"), picker = boxOf("liftPicker"), buttons = boxOf("mapButtons");
+            return map.contains(picker) && map.contains(buttons) && !picker.intersects(buttons);
+        };
+        QVERIFY(app.waitFor("coverageCard") && app.waitStill("locateButton"));
+        app.picture("coverage");
+        QVERIFY(apart());
+        QVERIFY(app.touch("legendButton") && app.waitFor("legendSiteFile") && app.waitStill("locateButton"));
+        app.picture("legend");
+        QVERIFY(apart());
+        const QStringList faults = text_faults::faultsOf(app.window(), app.find("mapPage"));
+        QVERIFY2(faults.isEmpty(), qPrintable(faults.join('\n')));
+        QVERIFY(app.touch("legendClose") && app.waitFor("coverageCard"));
+        QVERIFY(app.touch("coverageButton") && app.waitStill("locateButton"));
+        QVERIFY(!app.find("coverageCard"));
+        QVERIFY(apart());
+        // A place that is held (map_touch_test holds it by finger).
+        QVERIFY(QMetaObject::invokeMethod(app.find("groundMap"), "heldAt", Q_ARG(double, 0), Q_ARG(double, 0)));
+        QVERIFY(app.waitFor("heldCard") && app.waitStill("locateButton"));
+        app.picture("held");
+        QVERIFY(apart());
     }
 
     void aLotsSheetsAreSeenBeforeTheyAreSaved_data() { hands(); }

@@ -79,6 +79,7 @@ private slots:
     void initTestCase();
     void coversTheWholeItem();
     void fitsAnewToItsSizeUntilItIsMoved();
+    void fitsBesideWhatControlsCover();
     void drawsEachStateInItsShapeAndColour();
     void reproducesThePictureOfTheLot();
     void showsOwnPlaceWithItsCircleToScale();
@@ -130,6 +131,33 @@ void MapPictureTest::fitsAnewToItsSizeUntilItIsMoved()
     stage.map->zoomBy(2);
     stage.map->setHeight(400);
     QCOMPARE(stage.map->view().pxPerUnit, 2 * turned);
+}
+
+void MapPictureTest::fitsBesideWhatControlsCover()
+{
+    auto scene = std::make_shared<MapScene>();
+    for (const double north : {0.0, 1000.0}) {
+        MapPoint point;
+        point.north = north;
+        scene->points.push_back(point);
+    }
+    Stage free(QSize(200, 200));
+    free.map->setScene(scene);
+    Stage stage(QSize(360, 260));
+    stage.map->setScene(scene);
+    stage.map->setFitInset({160, 60});
+    QCOMPARE(stage.map->view().pxPerUnit, free.map->view().pxPerUnit);
+    for (const MapPoint& point : scene->points)
+        QCOMPARE(stage.map->toScreen(point.east, point.north), free.map->toScreen(point.east, point.north));
+    stage.map->zoomBy(2);
+    const MapWindow moved = stage.map->view();
+    stage.map->setFitInset({0, 0});
+    QCOMPARE(stage.map->view(), moved);
+    // Never more than half is left to the controls.
+    Stage covered(QSize(400, 400));
+    covered.map->setScene(scene);
+    covered.map->setFitInset({1000, 1000});
+    QCOMPARE(covered.map->view().pxPerUnit, free.map->view().pxPerUnit);
 }
 
 void MapPictureTest::drawsEachStateInItsShapeAndColour()
