@@ -229,7 +229,7 @@ void ReadTexts::append(ReadTexts more)
     std::move(more.m_all.begin(), more.m_all.end(), std::back_inserter(m_all));
 }
 
-Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book, const std::atomic<bool>& givenUp)
+Result<BundleReport> takeTexts(Store& into, ReadTexts texts, const std::string& book, const std::atomic<bool>& givenUp) // NOLINT(performance-unnecessary-value-param): moved out of
 {
     Taker taker(into, texts.m_all.size(), givenUp);
     taker.only(book);

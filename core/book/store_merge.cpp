@@ -124,7 +124,7 @@ Result<MergeReport> Store::take(std::span<const Record> records)
 
 Result<MergeReport> takeChecked(Store& into, std::vector<CheckedRecord> records)
 {
-    return Taking::take(into, std::move(records), false).map([](auto&& report) { return *std::move(report); });
+    return Taking::take(into, std::move(records), false).map([](auto report) { return *std::move(report); });
 }
 
 Result<std::optional<MergeReport>> takeChecked(Store& into, std::vector<CheckedRecord> records, const std::atomic<bool>& givenUp)

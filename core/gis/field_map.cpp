@@ -81,7 +81,7 @@ Result<std::vector<std::size_t>> renameColumns(const FieldMap::OneLayer& map, La
     if (found == map.columns.size())
         return kept;
     for (const auto& [ours, theirs] : map.columns)
-        if (std::none_of(layer.fields.begin(), layer.fields.end(), [&](const auto& f) { return f.name == theirs; }))
+        if (std::none_of(layer.fields.begin(), layer.fields.end(), [&wanted = theirs](const auto& f) { return f.name == wanted; }))
             return wrong("layer " + layer.name + " has no column \"" + ours + "\".");
     return wrong("layer " + layer.name + " names a column that there is not.");
 }

@@ -53,7 +53,7 @@ Result<std::shared_ptr<const LayerSource>> layerSource(const book::Store& store)
     source->draws = std::move(*draws);
     if (const auto rules = book::jobRules(store))
         if (auto statistics = book::statisticsRules(*rules))
-            source->statistics = std::move(*statistics);
+            source->statistics = *statistics;
     source->tests = [&store](const TestSink& sink) { return book::eachTestByNumber(store, sink); };
     source->testsOfLot = [&store](const std::string& lot) { return book::testsOfLot(store, lot); };
     return std::shared_ptr<const LayerSource>(std::move(source));

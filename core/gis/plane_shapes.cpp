@@ -45,6 +45,7 @@ PlaneShapes::Shape PlaneShapes::polygon(const PlanArea& area) const
 PlaneShapes::Shape PlaneShapes::points(const std::vector<PlanPoint>& points) const
 {
     std::vector<GEOSGeometry*> all;
+    all.reserve(points.size());
     for (const PlanPoint& p : points)
         all.push_back(GEOSGeom_createPointFromXY_r(m_context, p.eastFt - m_origin.eastFt, p.northFt - m_origin.northFt));
     return own(GEOSGeom_createCollection_r(m_context, GEOS_MULTIPOINT, all.data(), static_cast<unsigned>(all.size())));

@@ -11,6 +11,7 @@ constexpr const char* kDeviceRole = "groundcount_device";
 
 // Plain enough to run unchanged on a distributed PostgreSQL: every key holds the job, no trigger, no serial, no column grants. No foreign key from a text to its job
 // either: `admit` makes job and role together, the policies ask for the role, no device may remove a job, and the key would be looked up for each text (decision 0014).
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): statements over several lines
 constexpr const char* kTables[] = {
     "CREATE SCHEMA IF NOT EXISTS groundcount",
     "CREATE TABLE IF NOT EXISTS groundcount.project(project_id uuid PRIMARY KEY, last_seq bigint NOT NULL DEFAULT 0,"
@@ -34,6 +35,7 @@ constexpr const char* kTables[] = {
     "CREATE POLICY adds ON groundcount.sealed FOR INSERT WITH CHECK (pg_has_role('groundcount_' || project_id::text, 'member')"
     " AND received_by = session_user)",
 };
+// NOLINTEND(bugprone-suspicious-missing-comma)
 
 Result<bool> hasRole(Connection& server, const std::string& name)
 {

@@ -19,6 +19,6 @@ R nothing()
 #define LATE(result, name, parameters, arguments)                                 \
     extern "C" result name parameters                                             \
     {                                                                             \
-        static auto* const real = reinterpret_cast<decltype(&name)>(found(#name)); \
+        static auto* const real = reinterpret_cast<decltype(&(name))>(found(#name)); \
         return real ? real arguments : groundcount::late::nothing<result>();      \
     }

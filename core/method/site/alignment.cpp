@@ -14,6 +14,7 @@ constexpr double kPi = std::numbers::pi;
 constexpr double kJointFt = 1e-7;
 // The round trip closes to this; feet whose offsets differ by less are a tie.
 constexpr double kTieFt = 1e-6;
+constexpr double kMostChords = 100'000;  // of one arc, whatever a file's radius is
 
 bool finite(PlanPoint p)
 {
@@ -154,13 +155,14 @@ std::vector<PlanPoint> Alignment::polyline(double sagittaFt) const
 {
     std::vector<PlanPoint> points{m_pieces.front().begin};
     for (const Piece& piece : m_pieces) {
-        double parts = 1;
+        int parts = 1;
         if (piece.curvature != 0) {
             const double radius = 1 / std::abs(piece.curvature);
-            const double step = 2 * std::acos(std::max(0.0, 1 - sagittaFt / radius));
-            parts = std::ceil(piece.lengthFt / radius / step);
+            // sagitta = radius (1 - cos(step/2)) = 2 radius sin^2(step/4), which keeps its digits where the curve is almost straight.
+            const double step = 4 * std::asin(std::sqrt(std::min(1.0, sagittaFt / radius / 2)));
+            parts = static_cast<int>(std::clamp(std::ceil(piece.lengthFt / radius / step), 1.0, kMostChords));
         }
-        for (double i = 1; i <= parts; ++i)
+        for (int i = 1; i <= parts; ++i)
             points.push_back(pointOn(piece, piece.lengthFt * i / parts, 0));
     }
     return points;

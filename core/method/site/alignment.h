@@ -51,14 +51,14 @@ public:
     /// @error Refused outside the ranges.
     /// @source [ROUTE-SHEET]
     static Result<Alignment> fromElements(PlanPoint begin, double beginAzimuthDeg, double beginStationFt,
-                                          const std::vector<AlignmentElement>& elements, std::vector<StationEquation> equations);
+                                          const std::vector<AlignmentElement>& elements, const std::vector<StationEquation>& equations);
 
     /// Builds from begin, points of intersection and end; PC = PI - T, PT = PC + L.
     /// @param curves in order, may be empty; a deflection of 180 degrees is refused
     /// @error Refused: equal points, overlapping curves (the tangent between them below 0), a radius below 0.
     /// @source [ROUTE-SHEET], [CRV-Q10]
     static Result<Alignment> fromIntersections(PlanPoint begin, const std::vector<IntersectionPoint>& curves, PlanPoint end,
-                                               double beginStationFt, std::vector<StationEquation> equations);
+                                               double beginStationFt, const std::vector<StationEquation>& equations);
 
     /// Foot with the smallest |offset| over all tangents and arcs; ties are reported. The sign is right positive.
     /// @error Refused: no foot (beyond an end, or the centre of a curve), NaN.

@@ -20,7 +20,7 @@ bool finite(PlanPoint p)
 }  // namespace
 
 Result<Alignment> Alignment::fromElements(PlanPoint begin, double beginAzimuthDeg, double beginStationFt,
-                                          const std::vector<AlignmentElement>& elements, std::vector<StationEquation> equations)
+                                          const std::vector<AlignmentElement>& elements, const std::vector<StationEquation>& equations)
 {
     if (!finite(begin) || !std::isfinite(beginAzimuthDeg))
         return refused("The begin point and azimuth of an alignment must be numbers.");
@@ -49,14 +49,14 @@ Result<Alignment> Alignment::fromElements(PlanPoint begin, double beginAzimuthDe
         azimuth += curvature * element.lengthFt;
         along += element.lengthFt;
     }
-    auto stations = StationLine::make(beginStationFt, along, std::move(equations));
+    auto stations = StationLine::make(beginStationFt, along, equations);
     if (!stations)
         return tl::unexpected(stations.error());
     return Alignment(std::move(pieces), std::move(*stations));
 }
 
 Result<Alignment> Alignment::fromIntersections(PlanPoint begin, const std::vector<IntersectionPoint>& curves, PlanPoint end,
-                                               double beginStationFt, std::vector<StationEquation> equations)
+                                               double beginStationFt, const std::vector<StationEquation>& equations)
 {
     std::vector<IntersectionPoint> points{{begin, 0}};
     points.insert(points.end(), curves.begin(), curves.end());
@@ -109,7 +109,7 @@ Result<Alignment> Alignment::fromIntersections(PlanPoint begin, const std::vecto
         }
         tangentBefore = curve.tangentFt;
     }
-    return fromElements(begin, azimuth.front() * 180 / kPi, beginStationFt, elements, std::move(equations));
+    return fromElements(begin, azimuth.front() * 180 / kPi, beginStationFt, elements, equations);
 }
 
 }  // namespace groundcount::method

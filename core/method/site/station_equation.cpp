@@ -43,7 +43,7 @@ Result<std::vector<double>> distancesFromEquationFt(const StationEquation& equat
     return places;
 }
 
-Result<StationLine> StationLine::make(double beginFt, double lengthFt, std::vector<StationEquation> equations)
+Result<StationLine> StationLine::make(double beginFt, double lengthFt, const std::vector<StationEquation>& equations)
 {
     if (!std::isfinite(beginFt))
         return refused("The begin station must be a number.");

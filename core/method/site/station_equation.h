@@ -36,7 +36,7 @@ public:
     /// @param beginFt station of the begin @param lengthFt true length, above 0 @param equations in order of the alignment
     /// @error Refused: NaN, a length not above 0, an equation whose back station does not lie between the place before it
     ///   (begin or the ahead station of the last one) and the end.
-    static Result<StationLine> make(double beginFt, double lengthFt, std::vector<StationEquation> equations);
+    static Result<StationLine> make(double beginFt, double lengthFt, const std::vector<StationEquation>& equations);
 
     /// True distance from the begin. A place within 1e-6 of an end counts as the end.
     /// @error Refused: the region or the station is not on the alignment.

@@ -176,6 +176,22 @@ private slots:
             QVERIFY(foot);
             QVERIFY(std::abs(foot->offsetRightFt) < 1e-6);
         }
+        // Half way along a chord the line strays most.
+        double most = 0;
+        const auto points = line.polyline(0.1);
+        for (std::size_t i = 1; i < points.size(); ++i) {
+            const auto foot = line.locate((points[i - 1].northFt + points[i].northFt) / 2, (points[i - 1].eastFt + points[i].eastFt) / 2);
+            QVERIFY(foot);
+            most = std::max(most, std::abs(foot->offsetRightFt));
+        }
+        QVERIFY2(most <= 0.1 && most > 0.03, qPrintable(QString::number(most)));
+    }
+    /// Where 1 less the sagitta's part of the radius is 1 to the computer.
+    void drawsAnArcThatIsAlmostStraight()
+    {
+        const auto arc = Alignment::fromElements({0, 0}, 0, 0, {{100, 1e17, Turn::Right, 0}}, {});
+        QVERIFY(arc);
+        QCOMPARE(arc->polyline(0.1).size(), std::size_t{2});
     }
     void refusesUselessPieces()
     {
