@@ -59,7 +59,7 @@ Result<method::Alignment> alignmentFrom(const std::string& bodyJson)
         equations.push_back({equation.number("back"), equation.number("ahead")});
     if (error)
         return tl::unexpected(*error);
-    return method::Alignment::fromElements(begin, azimuthDeg, beginStation, elements, std::move(equations));
+    return method::Alignment::fromElements(begin, azimuthDeg, beginStation, elements, equations);
 }
 
 }  // namespace groundcount::gis
