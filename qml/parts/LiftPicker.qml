@@ -1,20 +1,20 @@
 import QtQuick
 import Groundcount
 
-// Three cells, 60 wide: lift up, the lift that is shown (higher where the text is large), lift down.
+// Three cells: lift up, the lift that is shown (higher where the text is large), lift down.
 Rectangle {
     id: root
 
     required property string lift
-    readonly property real shownHeight: shown.implicitHeight + 8 > 60 ? shown.implicitHeight + 8 : 60
+    readonly property real shownHeight: shown.implicitHeight + 8 > Theme.mapControl ? shown.implicitHeight + 8 : Theme.mapControl
     property bool canGoUp: true
     property bool canGoDown: true
     signal up
     signal down
 
     objectName: "liftPicker"
-    width: 60
-    height: 120 + shownHeight
+    width: Theme.mapControl
+    height: 2 * Theme.mapControl + shownHeight
     color: Theme.paper
     border.color: Theme.ink
     border.width: Theme.ruleWidth
@@ -24,8 +24,8 @@ Rectangle {
 
     Pressable {
         objectName: "liftUp"
-        width: 60
-        height: 60
+        width: Theme.mapControl
+        height: Theme.mapControl
         enabled: root.canGoUp
         opacity: enabled ? 1 : 0.35
         text: qsTr("Lift above")
@@ -39,7 +39,7 @@ Rectangle {
     }
     Column {
         id: shown
-        y: 60 + (root.shownHeight - implicitHeight) / 2
+        y: Theme.mapControl + (root.shownHeight - implicitHeight) / 2
         width: parent.width
         Caption {
             anchors.horizontalCenter: parent.horizontalCenter
@@ -55,18 +55,18 @@ Rectangle {
         }
     }
     Hair {
-        y: 60
+        y: Theme.mapControl
         width: parent.width
     }
     Hair {
-        y: 60 + root.shownHeight
+        y: Theme.mapControl + root.shownHeight
         width: parent.width
     }
     Pressable {
         objectName: "liftDown"
-        y: 60 + root.shownHeight
-        width: 60
-        height: 60
+        y: Theme.mapControl + root.shownHeight
+        width: Theme.mapControl
+        height: Theme.mapControl
         enabled: root.canGoDown
         opacity: enabled ? 1 : 0.35
         text: qsTr("Lift below")

@@ -211,7 +211,7 @@ private slots:
         QVERIFY(QTest::qWaitFor([&] { return !app.find("coverageCard"); }, 2000));
     }
 
-    /// Whatever lies under the map, its controls lie beside each other and wholly on it; what it shows whole is not under them.
+    /// Whatever lies under the map, its controls lie beside each other and wholly on it, and no word of the page is cut.
     void theMapsControlsLieApart_data()
     {
         QTest::addColumn<QSize>("size");

@@ -110,15 +110,19 @@ void MapPictureTest::coversTheWholeItem()
     QCOMPARE(near(image, image.rect(), Qt::magenta), 0);
 }
 
+/// One 1,000 units north of the other.
+static std::shared_ptr<MapScene> twoPoints()
+{
+    auto scene = std::make_shared<MapScene>();
+    scene->points.resize(2);
+    scene->points.back().north = 1000;
+    return scene;
+}
+
 /// A window comes to its size in steps, and a phone is turned.
 void MapPictureTest::fitsAnewToItsSizeUntilItIsMoved()
 {
-    auto scene = std::make_shared<MapScene>();
-    for (const double north : {0.0, 1000.0}) {
-        MapPoint point;
-        point.north = north;
-        scene->points.push_back(point);
-    }
+    const auto scene = twoPoints();
     Stage stage(QSize(400, 400));
     stage.map->setScene(scene);
     const double first = stage.map->view().pxPerUnit;
@@ -135,12 +139,7 @@ void MapPictureTest::fitsAnewToItsSizeUntilItIsMoved()
 
 void MapPictureTest::fitsBesideWhatControlsCover()
 {
-    auto scene = std::make_shared<MapScene>();
-    for (const double north : {0.0, 1000.0}) {
-        MapPoint point;
-        point.north = north;
-        scene->points.push_back(point);
-    }
+    const auto scene = twoPoints();
     Stage free(QSize(200, 200));
     free.map->setScene(scene);
     Stage stage(QSize(360, 260));

@@ -74,7 +74,7 @@ public:
     Result<double> azimuthDeg(double stationFt) const;
     Result<double> azimuthDeg(Station station) const;
 
-    /// Points along the line for drawing: both ends of every piece and arcs in chords that stray at most `sagittaFt`.
+    /// Points along the line for drawing: both ends of every piece and arcs in at most 100,000 chords that stray at most `sagittaFt`.
     /// @param sagittaFt above 0
     std::vector<PlanPoint> polyline(double sagittaFt) const;
 
