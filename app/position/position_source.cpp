@@ -17,6 +17,7 @@ namespace {
 
 constexpr int kLostAfterMs = 5000;   // common practice, no source: five missed epochs of a slow receiver
 constexpr int kReconnectMs = 2000;
+constexpr int kMostAgeS = 30;        // of a position that the device's own receiver gives
 constexpr qsizetype kMostSpanLines = 4000;
 
 }  // namespace
@@ -217,15 +218,29 @@ Result<void> PositionSource::openReceiver()
         if (answer == device::Permission::Answer::Denied)
             emit trouble(tr("The app may not use this device's position. Allow it in the device's settings."));
         else if (m_receiver)
-            m_receiver->startUpdates();
+            startReceiver();
     });
     return {};
 }
 
+void PositionSource::startReceiver()
+{
+    m_known = m_receiver->lastKnownPosition();
+    m_saidOld = false;
+    m_receiver->startUpdates();
+}
+
 void PositionSource::takeReceiver(const QGeoPositionInfo& info)
 {
-    if (!info.isValid())
+    if (!info.isValid() || (info.timestamp() == m_known.timestamp() && info.coordinate() == m_known.coordinate()))
         return;
+    const QDateTime now = QDateTime::currentDateTime();
+    if (info.timestamp().secsTo(now) > kMostAgeS) {
+        const auto written = [](const QDateTime& time) { return time.toLocalTime().toString(QStringLiteral("yyyy-MM-dd HH:mm:ss")); };
+        if (!std::exchange(m_saidOld, true))
+            emit trouble(tr("This device gives a position of %1 and its clock says %2: a position that old is not used.").arg(written(info.timestamp()), written(now)));
+        return;
+    }
     Fix fix;
     fix.latitude = info.coordinate().latitude();
     fix.longitude = info.coordinate().longitude();

@@ -49,6 +49,8 @@ public:
     Result<void> openDevice(QIODevice* device);
     /// The device's own receiver, after asking for permission. Quality 1, word "phone"; sigmas from its stated accuracy, taken as a radius of 68 %
     /// as Android defines it (from memory): sigma of each axis = radius / sqrt(2).
+    /// A system hands out the place it knew last, of yesterday too, before the first fresh one. What it knew before it was asked is not taken, nor what is more
+    /// than 30 s older than the device's clock (common practice, no source); the latter is said once in `trouble`, with both times.
     /// @error Unavailable: there is none
     Result<void> openReceiver();
     void close();
@@ -75,6 +77,7 @@ private:
     void reconnect();
     void closeSerial();
     void take(Fix fix);
+    void startReceiver();
     void takeReceiver(const QGeoPositionInfo& info);
     void setState(State state);
     void drop(const QString& what);
@@ -85,6 +88,8 @@ private:
     std::unique_ptr<QTcpSocket> m_socket;
     std::unique_ptr<QSerialPort> m_serial;
     std::unique_ptr<QGeoPositionInfoSource> m_receiver;
+    QGeoPositionInfo m_known;  // to the receiver, before it was asked
+    bool m_saidOld = false;
     QPointer<QIODevice> m_device;
     device::Permission m_permission;
     FixWatch m_watch;

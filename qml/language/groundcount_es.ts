@@ -3119,6 +3119,10 @@
         <source>This device gives the app no position: it is not allowed, or there is no receiver. See the device&apos;s settings.</source>
         <translation>Este dispositivo no da posición a la aplicación: no está permitido o no hay receptor. Vea los ajustes del dispositivo.</translation>
     </message>
+    <message>
+        <source>This device gives a position of %1 and its clock says %2: a position that old is not used.</source>
+        <translation>Este dispositivo da una posición de %1 y su reloj marca %2: una posición tan antigua no se usa.</translation>
+    </message>
 </context>
 <context>
     <name>groundcount::view</name>

@@ -8,8 +8,15 @@
 #include <QDBusMetaType>
 #include <QDBusMessage>
 #include <QDBusObjectPath>
+#include <QDataStream>
+#include <QDateTime>
+#include <QFile>
+#include <QGeoPositionInfo>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QSignalSpy>
+#include <QStandardPaths>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QTextStream>
 
@@ -63,7 +70,12 @@ class FakeLocation : public QObject {
     Q_PROPERTY(Moment Timestamp MEMBER m_moment CONSTANT)
 
 public:
-    FakeLocation(int number, QObject* parent) : QObject(parent), m_latitude(32.5 + number * 1e-5), m_moment{1781013600ULL + static_cast<qulonglong>(number), 0} {}
+    /// @param age of the position, seconds
+    FakeLocation(int number, qint64 age, QObject* parent) : QObject(parent), m_latitude(32.5 + number * 1e-5)
+    {
+        const auto ms = static_cast<qulonglong>(QDateTime::currentMSecsSinceEpoch() - age * 1000);
+        m_moment = {ms / 1000, ms % 1000 * 1000};
+    }
 
 private:
     double m_latitude, m_longitude = -95.25, m_accuracy = 3.0, m_altitude = 101.5, m_unknown = -1, m_heading = 42;
@@ -83,7 +95,7 @@ class FakeClient : public QObject, protected QDBusContext {
     Q_PROPERTY(bool Active MEMBER m_active)
 
 public:
-    explicit FakeClient(bool denies) : m_denies(denies)
+    explicit FakeClient(const QString& manner) : m_oldOnes(manner == QStringLiteral("remembers") ? 3 : 0), m_denies(manner == QStringLiteral("denies"))
     {
         m_timer.setInterval(200);
         connect(&m_timer, &QTimer::timeout, this, &FakeClient::move);
@@ -118,14 +130,14 @@ private:
     {
         const QDBusObjectPath before = location();
         ++m_number;
-        QDBusConnection::sessionBus().registerObject(path(m_number), new FakeLocation(m_number, this), QDBusConnection::ExportAllProperties);
+        QDBusConnection::sessionBus().registerObject(path(m_number), new FakeLocation(m_number, m_number <= m_oldOnes ? 3600 : 0, this), QDBusConnection::ExportAllProperties);
         emit LocationUpdated(before, location());
     }
 
     QTimer m_timer;
     QString m_desktop;
     uint m_distance = 0, m_time = 0, m_level = 0;
-    int m_number = 0;
+    int m_number = 0, m_oldOnes;
     bool m_active = false, m_denies;
 };
 
@@ -213,6 +225,48 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(source.state(), PositionSource::State::Lost, 20000);
     }
 
+    /// Qt's source hands out the place that it kept in a file when it was last let go, before it asks the service.
+    void takesNoPlaceOfAnEarlierRun()
+    {
+        // a position of just now, as after the app was opened again; the service is not there to give another
+        const QString kept = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/qtposition-geoclue2");
+        QFile file(kept);
+        QVERIFY2(file.open(QIODevice::WriteOnly), qPrintable(kept));
+        QDataStream to(&file);
+        to << QGeoPositionInfo(QGeoCoordinate(32.75, -95.5), QDateTime::currentDateTime());
+        file.close();
+        PositionSource source;
+        QSignalSpy troubles(&source, &PositionSource::trouble);
+        QSignalSpy fixes(&source, &PositionSource::fixed);
+        QVERIFY(source.openReceiver());
+        QTRY_VERIFY_WITH_TIMEOUT(!troubles.isEmpty(), 20000);
+        QTest::qWait(100);
+        QVERIFY(fixes.isEmpty());
+        QCOMPARE(source.state(), PositionSource::State::None);
+    }
+
+    /// A service, too, may begin with what it remembers: three positions of an hour ago, then fresh ones.
+    void takesNoPlaceOfAnHourAgo()
+    {
+        const auto program = service(QStringLiteral("remembers"));
+        QVERIFY(program);
+        PositionSource source;
+        QSignalSpy troubles(&source, &PositionSource::trouble);
+        std::vector<Fix> fixes;
+        connect(&source, &PositionSource::fixed, this, [&](const Fix& fix) { fixes.push_back(fix); });
+        QVERIFY(source.openReceiver());
+        QTRY_VERIFY_WITH_TIMEOUT(!troubles.isEmpty(), 20000);
+        QVERIFY(fixes.empty());
+        QTRY_VERIFY_WITH_TIMEOUT(!fixes.empty(), 20000);
+        QCOMPARE(fixes.front().latitude, 32.5 + 4 * 1e-5);
+        QCOMPARE(troubles.size(), 1);
+        static const QRegularExpression sentence(QStringLiteral("^This device gives a position of [-0-9]{10} [:0-9]{8} and its clock says [-0-9]{10} [:0-9]{8}: a position that old is not used\\.$"));
+        const QString said = troubles.constFirst().constFirst().toString();
+        QVERIFY2(sentence.match(said).hasMatch(), qPrintable(said));
+        program->kill();
+        QVERIFY(program->waitForFinished());
+    }
+
     void saysWhoMustAllowIt()
     {
         const auto program = service(QStringLiteral("denies"));
@@ -244,12 +298,12 @@ private slots:
 
 namespace {
 
-int serve(bool denies)
+int serve(const QString& manner)
 {
     qDBusRegisterMetaType<Moment>();
     auto bus = QDBusConnection::sessionBus();
     FakeManager manager;
-    FakeClient client(denies);
+    FakeClient client(manner);
     const auto all = QDBusConnection::ExportAllSlots | QDBusConnection::ExportAllProperties | QDBusConnection::ExportAllSignals;
     if (!bus.registerObject(QStringLiteral("/org/freedesktop/GeoClue2/Manager"), &manager, all)
         || !bus.registerObject(QStringLiteral("/org/freedesktop/GeoClue2/Client/1"), &client, all) || !bus.registerService(QStringLiteral("org.freedesktop.GeoClue2")))
@@ -267,7 +321,10 @@ int main(int argc, char** argv)
     QCoreApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("Groundcount"));
     if (argc == 3 && qstrcmp(argv[1], "service") == 0)
-        return serve(qstrcmp(argv[2], "denies") == 0);
+        return serve(QString::fromUtf8(argv[2]));
+    // Qt keeps the last place in the user's folder; not in that of who runs the tests.
+    const QTemporaryDir folder;
+    qputenv("XDG_DATA_HOME", folder.path().toUtf8());
     GeoclueTest test;
     return QTest::qExec(&test, argc, argv);
 }
