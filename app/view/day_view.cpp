@@ -61,6 +61,16 @@ void DayView::setSession(Session* session)
     emit sessionChanged();
 }
 
+void DayView::setWhole(bool whole)
+{
+    if (m_whole == whole)
+        return;
+    m_whole = whole;
+    if (m_session)
+        refreshTests();
+    emit changed();
+}
+
 void DayView::refresh()
 {
     const auto& job = m_session->job();
@@ -212,8 +222,10 @@ void DayView::refreshTests()
         if (test.state == book::TestState::Void || !m_session->isToday(test.startedAt, test.offsetMinutes))
             continue;
         // An amended test is decided again by its next verdict only.
-        const auto records = m_session->store().records({.subject = test.id, .kind = {}});
-        const bool isStale = records && !book::notJudged(*records).empty();
+        bool isStale = false;
+        if (m_whole)
+            if (const auto records = m_session->store().records({.subject = test.id, .kind = {}}))
+                isStale = !book::notJudged(*records).empty();
         const bool open = isStale || test.state == book::TestState::Open || test.state == book::TestState::Waiting;
         Row row = testRow(test);
         if (open)

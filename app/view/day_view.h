@@ -36,6 +36,9 @@ class DayView : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(groundcount::view::Session* session READ session WRITE setSession NOTIFY sessionChanged REQUIRED)
+    /// Whether today's tests are also looked up in their records: one that was amended after its verdict waits for another. Until it is set, as in a
+    /// page's first frame, each stands as its verdict has it.
+    Q_PROPERTY(bool whole READ isWhole WRITE setWhole NOTIFY changed)
     Q_PROPERTY(QString title READ title NOTIFY changed)
     Q_PROPERTY(QString place READ place NOTIFY changed)
     Q_PROPERTY(bool hasJob READ hasJob NOTIFY changed)
@@ -60,6 +63,8 @@ public:
     explicit DayView(QObject* parent = nullptr);
     Session* session() const { return m_session; }
     void setSession(Session* session);
+    bool isWhole() const { return m_whole; }
+    void setWhole(bool whole);
 
     QString title() const { return m_title; }
     QString place() const { return m_place; }
@@ -95,7 +100,7 @@ private:
     QString m_kitAct, m_kitActText;  ///< the sheet of Kit that settles what the gauge lacks (Desk::kit), and the button's words
     Session* m_session = nullptr;
     QString m_title, m_place, m_emptyText, m_gaugeName, m_gaugeStanding, m_gaugeMissing, m_gaugePapers, m_owedText, m_startText;
-    bool m_hasJob = false, m_canStart = false, m_canStartWithReason = false;
+    bool m_whole = false, m_hasJob = false, m_canStart = false, m_canStartWithReason = false;
     Mark m_gaugeMark = Mark::Nothing;
     CountLines m_counts;
     RowList m_owed, m_waiting, m_results;

@@ -6,15 +6,13 @@
 
 namespace groundcount::view {
 
-/// Reads the three weights of Lato from the program's resources; on any thread, while no text is written.
+/// Reads the three weights of Lato from the program's resources and makes the family the application's font. On the GUI thread, once, after
+/// QGuiApplication exists and before a window is made.
 /// @return the family name that screen and paper use.
 /// @error Unavailable, if a font file cannot be read from the resources.
-Result<QString> readFonts();
-
-/// Makes the family that was read the application's font. On the GUI thread, once, after QGuiApplication exists and before a window is made.
-Result<QString> useFonts(Result<QString> family);
-
-/// Both, one after the other. @error as readFonts
 Result<QString> loadFonts();
+
+/// Has Qt and the system make ready what the texts of the first page are drawn with, while this thread has nothing else to do. After loadFonts.
+void warmFonts();
 
 } // namespace groundcount::view

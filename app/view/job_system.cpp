@@ -11,7 +11,15 @@ struct JobSystem::Made {
     std::string trouble;
 };
 
-JobSystem::JobSystem(QObject* parent) : QObject(parent) {}
+JobSystem::JobSystem(QObject* parent) : QObject(parent)
+{
+    // told when the GUI thread comes to it; by then the system may have been asked for, or be another one
+    connect(this, &JobSystem::madeBeside, this, [this] {
+        crs();
+        if (!m_trouble.empty())
+            emit failed();
+    }, Qt::QueuedConnection);
+}
 JobSystem::~JobSystem() = default;
 
 void JobSystem::set(int epsg, const std::string& wkt)
@@ -63,12 +71,7 @@ void JobSystem::makeBeside()
         auto made = answers ? make(epsg, wkt) : std::make_shared<Made>();
         if (!answers)
             made->trouble = answers.error().what;
-        // told when the GUI thread comes to it; by then the system may have been asked for, or be another one
-        QMetaObject::invokeMethod(this, [this] {
-            crs();
-            if (!m_trouble.empty())
-                emit failed();
-        }, Qt::QueuedConnection);
+        emit madeBeside();
         return made;
     });
 }

@@ -30,6 +30,8 @@ public:
 signals:
     /// What makeBeside() found wrong.
     void failed();
+    /// From a thread of its own: makeBeside() is done.
+    void madeBeside();
 
 private:
     struct Made;

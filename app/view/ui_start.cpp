@@ -156,22 +156,25 @@ Result<StartOptions> readArguments(const QStringList& arguments)
 
 Result<void> start(QQmlApplicationEngine& engine, const StartOptions& options)
 {
+    // The types of the window and of its first page are loaded on the engine's own thread and the book is opened on another one, while this one reads
+    // the fonts; nothing asks the session, and nothing writes, before all are done.
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    const QUrl windowUrl(QStringLiteral("qrc:/qt/qml/Groundcount/Main.qml"));
+    const QQmlComponent begun(&engine, windowUrl, QQmlComponent::Asynchronous);
     auto* session = new view::Session(&engine);
     view::Session::setInstance(session);
     if (options.at) {
         session->setClock(*options.at);
     }
-    // The book is opened and the fonts are read while the types of the window and of its first page are loaded; nothing asks the session, and
-    // nothing writes, before all are done.
     auto opening = std::async(std::launch::async, [session, &options] { return openBook(*session, options); });
-    auto lettering = std::async(std::launch::async, view::readFonts);
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-    const QUrl windowUrl(QStringLiteral("qrc:/qt/qml/Groundcount/Main.qml"));
-    const QQmlComponent windowType(&engine, windowUrl);
+    const auto fonts = view::loadFonts();
+    if (fonts) {
+        view::warmFonts();
+    }
+    const QQmlComponent windowType(&engine, windowUrl);  // waits for what was begun
     if (options.place == QStringLiteral("day"))
         const QQmlComponent pageType(&engine, QUrl(QStringLiteral("qrc:/qt/qml/Groundcount/pages/DayPage.qml")));
     const auto opened = opening.get();
-    const auto fonts = view::useFonts(lettering.get());
     if (!fonts) {
         return tl::unexpected(fonts.error());
     }

@@ -1,8 +1,11 @@
 #include "view/unusual_search.h"
 
-#include <QMetaObject>
-
 namespace groundcount::view {
+
+UnusualSearch::UnusualSearch(QObject* parent) : QObject(parent)
+{
+    connect(this, &UnusualSearch::over, this, &UnusualSearch::end, Qt::QueuedConnection);
+}
 
 UnusualSearch::~UnusualSearch()
 {
@@ -28,15 +31,16 @@ void UnusualSearch::run(const book::Store& store, const method::RuleSet& rules)
     m_running = true;
     emit changed();
     m_thread = std::thread([this, opened = std::make_shared<Result<book::Store>>(store.readBeside()), rules] {
-        auto found = std::make_shared<Result<std::vector<book::UnusualLine>>>(
-            opened->and_then([&](book::Store& beside) { return book::unusual(beside, rules); }));
-        QMetaObject::invokeMethod(this, [this, found] { end(std::move(*found)); }, Qt::QueuedConnection);
+        m_found = opened->and_then([&](book::Store& beside) { return book::unusual(beside, rules); });
+        emit over();
     });
 }
 
-void UnusualSearch::end(Result<std::vector<book::UnusualLine>> found)
+void UnusualSearch::end()
 {
+    m_thread.join();
     m_running = false;
+    auto found = std::move(m_found);
     m_trouble = found ? QString() : QString::fromStdString(found.error().what);
     m_lines = found ? std::move(*found) : std::vector<book::UnusualLine>();
     if (const auto next = std::move(m_next))

@@ -18,7 +18,7 @@ namespace groundcount::view {
 class UnusualSearch : public QObject {
     Q_OBJECT
 public:
-    using QObject::QObject;
+    explicit UnusualSearch(QObject* parent = nullptr);
     ~UnusualSearch() override;
 
     /// Starts a search unless this state of the book was looked through already; one that runs is asked again when it ends.
@@ -32,12 +32,15 @@ public:
 
 signals:
     void changed();
+    /// From the search's own thread: it is over.
+    void over();
 
 private:
     void run(const book::Store& store, const method::RuleSet& rules);
-    void end(Result<std::vector<book::UnusualLine>> found);
+    void end();
 
     std::thread m_thread;
+    Result<std::vector<book::UnusualLine>> m_found;  // the thread's until it is joined
     std::vector<book::UnusualLine> m_lines;
     QString m_trouble;
     std::unique_ptr<std::pair<const book::Store*, method::RuleSet>> m_next;

@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Groundcount
 
@@ -7,18 +5,15 @@ import Groundcount
 FocusScope {
     id: root
 
-    property bool drawn: false
-
     objectName: "dayPage"
 
-    Timer {
-        interval: 0
-        running: true
-        onTriggered: root.drawn = true
+    FrameGate {
+        id: firstFrame
     }
     DayView {
         id: day
         session: Session
+        whole: firstFrame.open
     }
     Flickable {
         objectName: "dayScroll"
@@ -47,29 +42,33 @@ FocusScope {
                 text: Session.trouble
                 color: Theme.fail
             }
-            Body {
-                objectName: "emptyText"
-                visible: !day.hasJob
+            Loader {
+                active: !day.hasJob
+                visible: active
                 width: parent.width
-                topPadding: Theme.gap3
-                text: day.emptyText
-            }
-            LinkRow {
-                objectName: "joinJob"
-                visible: !day.hasJob
-                width: parent.width
-                text: qsTr("Join a job: shared server or bundle file")
-                onClicked: {
-                    Desk.place = "lots";
-                    Desk.lot = "server";
+                sourceComponent: Column {
+                    Body {
+                        objectName: "emptyText"
+                        width: parent.width
+                        topPadding: Theme.gap3
+                        text: day.emptyText
+                    }
+                    LinkRow {
+                        objectName: "joinJob"
+                        width: parent.width
+                        text: qsTr("Join a job: shared server or bundle file")
+                        onClicked: {
+                            Desk.place = "lots";
+                            Desk.lot = "server";
+                        }
+                    }
+                    LinkRow {
+                        objectName: "otherBook"
+                        width: parent.width
+                        text: qsTr("Open another field book")
+                        onClicked: Desk.kit = "books"
+                    }
                 }
-            }
-            LinkRow {
-                objectName: "otherBook"
-                visible: !day.hasJob
-                width: parent.width
-                text: qsTr("Open another field book")
-                onClicked: Desk.kit = "books"
             }
             GaugeCard {
                 visible: day.hasJob
@@ -87,12 +86,15 @@ FocusScope {
                 title: qsTr("Owed here today")
                 count: day.owedText
             }
-            Body {
-                visible: day.hasJob && day.owed.count === 0
+            Loader {
+                active: day.hasJob && day.owed.count === 0
+                visible: active
                 width: parent.width
-                height: 40
-                color: Theme.ink2
-                text: qsTr("Nothing owed.")
+                sourceComponent: Body {
+                    height: 40
+                    color: Theme.ink2
+                    text: qsTr("Nothing owed.")
+                }
             }
             RowColumn {
                 objectName: "owedRows"
@@ -122,15 +124,18 @@ FocusScope {
             RowColumn {
                 objectName: "resultsRows"
                 width: parent.width
-                rows: root.drawn ? day.results : null
+                rows: firstFrame.open ? day.results : null
                 onPicked: rowId => Desk.openTest(rowId)
             }
-            LinkRow {
-                objectName: "daySheet"
-                visible: day.results.count > 0
+            Loader {
+                active: firstFrame.open && day.results.count > 0
+                visible: active
                 width: parent.width
-                text: qsTr("Today's sheet, to sign")
-                onClicked: Desk.paper = "day"
+                sourceComponent: LinkRow {
+                    objectName: "daySheet"
+                    text: qsTr("Today's sheet, to sign")
+                    onClicked: Desk.paper = "day"
+                }
             }
         }
     }
@@ -139,32 +144,44 @@ FocusScope {
         width: parent.width
         anchors.bottom: parent.bottom
 
-        PrimaryButton {
-            objectName: "startTest"
-            visible: day.canStart
+        Loader {
+            active: day.canStart
+            visible: active
             width: parent.width
-            text: day.startText
-            onClicked: Desk.start()
+            sourceComponent: PrimaryButton {
+                objectName: "startTest"
+                text: day.startText
+                onClicked: Desk.start()
+            }
         }
-        PrimaryButton {
-            objectName: "kitAct"
-            visible: day.kitAct !== ""
+        Loader {
+            active: day.kitAct !== ""
+            visible: active
             width: parent.width
-            text: day.kitActText
-            onClicked: Desk.kit = day.kitAct
+            sourceComponent: PrimaryButton {
+                objectName: "kitAct"
+                text: day.kitActText
+                onClicked: Desk.kit = day.kitAct
+            }
         }
-        NotYetButton {
-            objectName: "startTestNotYet"
-            visible: !day.canStart && day.hasJob
+        Loader {
+            active: !day.canStart && day.hasJob
+            visible: active
             width: parent.width
-            reason: day.startText
+            sourceComponent: NotYetButton {
+                objectName: "startTestNotYet"
+                reason: day.startText
+            }
         }
-        SecondaryButton {
-            objectName: "startWithReason"
-            visible: day.canStartWithReason
+        Loader {
+            active: day.canStartWithReason
+            visible: active
             width: parent.width
-            text: qsTr("Start all the same, with a reason")
-            onClicked: Desk.start()
+            sourceComponent: SecondaryButton {
+                objectName: "startWithReason"
+                text: qsTr("Start all the same, with a reason")
+                onClicked: Desk.start()
+            }
         }
     }
 }

@@ -26,20 +26,22 @@ Item {
         pixelSize: Theme.sizeTitle
         weight: Theme.strong
     }
-    Pressable {
-        id: backTarget
-        objectName: "back"
-        visible: root.hasBack
+    Loader {
+        active: root.hasBack
+        visible: active
         x: -Theme.margin
         width: 52
         height: 56
-        text: qsTr("Back")
-        onClicked: root.back()
-        contentItem: Item {
-            Icon {
-                glyph: Glyph.Back
-                x: 12
-                anchors.verticalCenter: parent.verticalCenter
+        sourceComponent: Pressable {
+            objectName: "back"
+            text: qsTr("Back")
+            onClicked: root.back()
+            contentItem: Item {
+                Icon {
+                    glyph: Glyph.Back
+                    x: 12
+                    anchors.verticalCenter: parent.verticalCenter
+                }
             }
         }
     }
@@ -72,48 +74,56 @@ Item {
         anchors.topMargin: Theme.gap1
         text: root.subtitle
     }
-    Column {
+    Loader {
         id: side
-        // The title has the right of way; the context wraps in what is left.
-        readonly property real titleRoom: longest.widest > root.width * 0.55 ? longest.widest + 1 : root.width * 0.55
-        readonly property real room: root.width - titleText.anchors.leftMargin - Theme.gap3 - (titleText.implicitWidth < titleRoom ? titleText.implicitWidth : titleRoom)
+        active: root.context !== "" || root.context2 !== "" || root.link !== ""
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
-        spacing: Theme.gap1
-        Body {
-            id: contextText
-            anchors.right: parent.right
-            width: contextFit.given
-            TextFit {
-                id: contextFit
-                shown: contextText
-                most: side.room
+        sourceComponent: Column {
+            id: column
+            // The title has the right of way; the context wraps in what is left.
+            readonly property real titleRoom: longest.widest > root.width * 0.55 ? longest.widest + 1 : root.width * 0.55
+            readonly property real room: root.width - titleText.anchors.leftMargin - Theme.gap3 - (titleText.implicitWidth < titleRoom ? titleText.implicitWidth : titleRoom)
+            spacing: Theme.gap1
+            Body {
+                id: contextText
+                anchors.right: parent.right
+                width: contextFit.given
+                TextFit {
+                    id: contextFit
+                    shown: contextText
+                    most: column.room
+                }
+                horizontalAlignment: Text.AlignRight
+                visible: text !== ""
+                color: Theme.ink2
+                text: root.context
             }
-            horizontalAlignment: Text.AlignRight
-            visible: text !== ""
-            color: Theme.ink2
-            text: root.context
-        }
-        Body {
-            id: context2Text
-            anchors.right: parent.right
-            width: context2Fit.given
-            TextFit {
-                id: context2Fit
-                shown: context2Text
-                most: side.room
+            Body {
+                id: context2Text
+                anchors.right: parent.right
+                width: context2Fit.given
+                TextFit {
+                    id: context2Fit
+                    shown: context2Text
+                    most: column.room
+                }
+                horizontalAlignment: Text.AlignRight
+                visible: text !== ""
+                color: Theme.ink2
+                text: root.context2
             }
-            horizontalAlignment: Text.AlignRight
-            visible: text !== ""
-            color: Theme.ink2
-            text: root.context2
-        }
-        LinkRow {
-            objectName: "headLink"
-            visible: root.link !== ""
-            underlined: true
-            text: root.link
-            onClicked: root.linkActivated()
+            Loader {
+                active: root.link !== ""
+                visible: active
+                anchors.right: parent.right
+                sourceComponent: LinkRow {
+                    objectName: "headLink"
+                    underlined: true
+                    text: root.link
+                    onClicked: root.linkActivated()
+                }
+            }
         }
     }
 }

@@ -66,13 +66,16 @@ FocusScope {
                 held: Session.reading
                 page: "../pages/TestSheetPage.qml"
             }
-            Body {
-                objectName: "readingTests"
-                visible: Session.reading && (day.shown || lots.shown || kit.shown || sheet.shown)
+            Loader {
+                active: Session.reading && (day.shown || lots.shown || kit.shown || sheet.shown)
+                visible: active
                 anchors.centerIn: parent
                 width: parent.width - 2 * Theme.margin
-                horizontalAlignment: Text.AlignHCenter
-                text: qsTr("The tests of this book are being read. Its map can be used meanwhile.")
+                sourceComponent: Body {
+                    objectName: "readingTests"
+                    horizontalAlignment: Text.AlignHCenter
+                    text: qsTr("The tests of this book are being read. Its map can be used meanwhile.")
+                }
             }
         }
         Rectangle {

@@ -5,6 +5,7 @@
 #include "book/store.h"
 #include "gis/crs.h"
 #include "position/position_source.h"
+#include "view/day_view.h"
 #include "view/desk.h"
 
 #include <QImage>
@@ -62,7 +63,16 @@ private slots:
         QCOMPARE(sheet.step(), static_cast<int>(TestSheet::Verdict));
         // By hand: 126.9 - 14.4 = 112.5; 100 x 112.5 / 118.6 = 94.857
         QCOMPARE(text(sheet.verdict(), "compaction"), QString("94.9"));
+        // Day knows when it looks into the records; the first frame does not wait for that.
+        view::DayView day;
+        day.setSession(&book.session());
+        QCOMPARE(day.results()->rows().size(), std::size_t(1));
+        day.setWhole(true);
+        QCOMPARE(day.results()->rows().size(), std::size_t(0));
+        QCOMPARE(day.waiting()->rows().front().second, QString("amended: seal its verdict again"));
         QVERIFY2(sheet.seal(), qPrintable(sheet.trouble()));
+        QCOMPARE(day.waiting()->rows().size(), std::size_t(0));
+        QCOMPARE(day.results()->rows().size(), std::size_t(1));
         const auto readings = sealedOf(book.session(), sheet.testId(), "reading");
         QCOMPARE(readings.size(), std::size_t(2));
         QCOMPARE(readings[1].amends, readings[0].hash);

@@ -9,6 +9,9 @@
 #include <QStandardPaths>
 #include <QTest>
 
+#include <algorithm>
+#include <vector>
+
 namespace {
 
 QStringList complaints;
@@ -130,6 +133,24 @@ private slots:
                      qPrintable(QStringLiteral("%1 is %2 x %3").arg(item->objectName()).arg(item->width()).arg(item->height())));
         }
         QVERIFY(controls >= 4);
+    }
+
+    void whatTheDayHasBroughtComesWithTheSecondFrame()
+    {
+        QQmlApplicationEngine engine;
+        QVERIFY(groundcount::ui::start(engine, options(m_day, {412, 915})));
+        auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+        const auto rowsOf = [&](const char* list) {
+            const QQuickItem* rows = gallery::byName(window->contentItem(), QString::fromLatin1(list));
+            return rows ? std::ranges::count_if(rows->childItems(), [](const QQuickItem* one) { return one->objectName().startsWith(QStringLiteral("row")); }) : -1;
+        };
+        std::vector<std::pair<std::ptrdiff_t, std::ptrdiff_t>> frames;  // rows owed, rows of results
+        connect(window, &QQuickWindow::frameSwapped, window, [&] { frames.emplace_back(rowsOf("owedRows"), rowsOf("resultsRows")); });
+        QTRY_VERIFY_WITH_TIMEOUT(!frames.empty() && frames.back().second > 0, 5000);
+        QVERIFY(frames.size() >= 2);
+        QVERIFY(frames.front().first > 0);
+        QCOMPARE(frames.front().second, std::ptrdiff_t(0));
+        QVERIFY(gallery::byName(window->contentItem(), QStringLiteral("daySheet")));
     }
 
     void theDayLeadsToATestAndBack()

@@ -93,7 +93,7 @@ int main(int argc, char** argv)
     sinceStart("- and every page can be used");
     const QString lot = QString::fromStdString(session.snapshot().lots.front().id);
     session.setClock(QDateTime::fromString(QString::fromStdString(session.snapshot().tests.back().startedAt), Qt::ISODateWithMs));
-    measure("Day", [&] { view::DayView page; page.setSession(&session); });
+    measure("Day", [&] { view::DayView page; page.setWhole(true); page.setSession(&session); });
     measure("Lots", [&] { view::LotsView page; page.setSession(&session); });
     measure("Lots, inside a lot", [&] { view::LotsView page; page.setChosenLot(lot); page.setSession(&session); });
     measure("Map", [&] { view::MapView page; page.setSession(&session); });

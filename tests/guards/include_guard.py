@@ -53,6 +53,8 @@ SETTLED = [
     ("app/position/position_source.cpp", "QSerialPort", "a receiver on a serial line"),
     ("app/position/position_source.h", "device/permission.h", "whether the app may know where it is; docs/decisions/0005"),
     ("app/view/photo_take.h", "device/permission.h", "whether the app may use the camera; docs/decisions/0005"),
+    ("app/view/fonts.cpp", "device/system_fonts.h", "what the system says about fonts; docs/decisions/0016"),
+    ("app/device/system_fonts.cpp", "fontconfig/fontconfig.h", "what the system says about fonts; docs/decisions/0016"),
     ("app/device/permission.cpp", "QPermissions", "Qt Core from 6.5 on, not in the Qt of the reference system"),
     ("app/paper/code_mark.cpp", "qrencode.h", "the QR code of a sheet; docs/decisions/0005"),
     ("app/view/paper_sheet.h", "paper/pages.h", "the pages that are shown and saved; docs/decisions/0005"),
@@ -62,6 +64,7 @@ SETTLED = [
     ("app/view/photo_file.cpp", "QImageReader", "tells a picture by its content; docs/decisions/0005"),
     ("app/view/fonts.cpp", "QFont", "loads the shipped fonts before the first page"),
     ("app/view/fonts.cpp", "QFontDatabase", "loads the shipped fonts before the first page"),
+    ("app/view/fonts.cpp", "QFontMetricsF", "has the fonts of the first page ready before it"),
     ("app/view/fonts.cpp", "QGuiApplication", "loads the shipped fonts before the first page"),
 ]
 INCLUDE = re.compile(r'^\s*#\s*include\s*(?:<([^>]+)>|"([^"]+)")')

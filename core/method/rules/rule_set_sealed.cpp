@@ -2,6 +2,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+
 namespace groundcount::method {
 
 using Json = nlohmann::json;
@@ -21,11 +23,17 @@ Result<RuleSet> ruleSetFromSealed(std::string_view text)
     Json root = Json::parse(text, nullptr, false);
     if (!root.is_object())
         return ruleSetFromJson(text);
+    const auto holds = [&](const char* section, std::string_view key) {
+        return root.contains(section) && root.at(section).is_object() && root.at(section).contains(std::string(key));
+    };
+    const auto& later = laterKeys();
+    if (std::all_of(later.begin(), later.end(), [&](std::string_view key) { return holds("limits", key) || holds("choices", key); }))
+        return ruleSetFromJson(text);  // nothing was added since
     const Json neutral = Json::parse(toJson(neutralRules()));
     for (const char* section : {"limits", "choices"}) {
         if (!root.contains(section) || !root.at(section).is_object())
             continue;
-        for (const auto key : laterKeys()) {
+        for (const auto key : later) {
             const std::string name(key);
             if (!neutral.at(section).contains(name) || root.at(section).contains(name))
                 continue;
