@@ -226,6 +226,24 @@
     </message>
 </context>
 <context>
+    <name>DayNoJob</name>
+    <message>
+        <source>Join a job: shared server or bundle file</source>
+        <translation>Unirse a un trabajo: servidor compartido o archivo de paquete</translation>
+    </message>
+    <message>
+        <source>Open another field book</source>
+        <translation>Abrir otra libreta de campo</translation>
+    </message>
+</context>
+<context>
+    <name>DayNotReady</name>
+    <message>
+        <source>Start all the same, with a reason</source>
+        <translation>Iniciar de todos modos, con un motivo</translation>
+    </message>
+</context>
+<context>
     <name>DayPage</name>
     <message>
         <source>Owed here today</source>
@@ -244,20 +262,8 @@
         <translation>Resultados</translation>
     </message>
     <message>
-        <source>Start all the same, with a reason</source>
-        <translation>Iniciar de todos modos, con un motivo</translation>
-    </message>
-    <message>
         <source>Today&apos;s sheet, to sign</source>
         <translation>Hoja de hoy, para firmar</translation>
-    </message>
-    <message>
-        <source>Join a job: shared server or bundle file</source>
-        <translation>Unirse a un trabajo: servidor compartido o archivo de paquete</translation>
-    </message>
-    <message>
-        <source>Open another field book</source>
-        <translation>Abrir otra libreta de campo</translation>
     </message>
 </context>
 <context>
@@ -1271,7 +1277,7 @@
     </message>
 </context>
 <context>
-    <name>PageHead</name>
+    <name>PageBack</name>
     <message>
         <source>Back</source>
         <translation>Atrás</translation>

@@ -46,29 +46,8 @@ FocusScope {
                 active: !day.hasJob
                 visible: active
                 width: parent.width
-                sourceComponent: Column {
-                    Body {
-                        objectName: "emptyText"
-                        width: parent.width
-                        topPadding: Theme.gap3
-                        text: day.emptyText
-                    }
-                    LinkRow {
-                        objectName: "joinJob"
-                        width: parent.width
-                        text: qsTr("Join a job: shared server or bundle file")
-                        onClicked: {
-                            Desk.place = "lots";
-                            Desk.lot = "server";
-                        }
-                    }
-                    LinkRow {
-                        objectName: "otherBook"
-                        width: parent.width
-                        text: qsTr("Open another field book")
-                        onClicked: Desk.kit = "books"
-                    }
-                }
+                source: "DayNoJob.qml"
+                onLoaded: (item as DayNoJob).day = day
             }
             GaugeCard {
                 visible: day.hasJob
@@ -144,44 +123,25 @@ FocusScope {
         width: parent.width
         anchors.bottom: parent.bottom
 
-        Loader {
-            active: day.canStart
-            visible: active
+        // Start a test, or what the gauge or the book lacks before one can be started.
+        PrimaryButton {
+            objectName: day.canStart ? "startTest" : "kitAct"
+            visible: day.canStart || day.kitAct !== ""
             width: parent.width
-            sourceComponent: PrimaryButton {
-                objectName: "startTest"
-                text: day.startText
-                onClicked: Desk.start()
-            }
-        }
-        Loader {
-            active: day.kitAct !== ""
-            visible: active
-            width: parent.width
-            sourceComponent: PrimaryButton {
-                objectName: "kitAct"
-                text: day.kitActText
-                onClicked: Desk.kit = day.kitAct
+            text: day.canStart ? day.startText : day.kitActText
+            onClicked: {
+                if (day.canStart)
+                    Desk.start();
+                else
+                    Desk.kit = day.kitAct;
             }
         }
         Loader {
             active: !day.canStart && day.hasJob
             visible: active
             width: parent.width
-            sourceComponent: NotYetButton {
-                objectName: "startTestNotYet"
-                reason: day.startText
-            }
-        }
-        Loader {
-            active: day.canStartWithReason
-            visible: active
-            width: parent.width
-            sourceComponent: SecondaryButton {
-                objectName: "startWithReason"
-                text: qsTr("Start all the same, with a reason")
-                onClicked: Desk.start()
-            }
+            source: "DayNotReady.qml"
+            onLoaded: (item as DayNotReady).day = day
         }
     }
 }

@@ -15,6 +15,7 @@ Item {
     signal linkActivated
 
     objectName: "pageHead"
+    readonly property alias sideRoom: side.room
     readonly property real words: titleText.implicitHeight + (subtitle === "" ? Theme.gap2 : subtitleText.implicitHeight + 2 * Theme.gap1)
     readonly property real least: subtitle === "" ? 56 : 66 * Theme.textScale
     readonly property real most: words > side.implicitHeight ? words : side.implicitHeight
@@ -26,24 +27,15 @@ Item {
         pixelSize: Theme.sizeTitle
         weight: Theme.strong
     }
+    // Files of their own: Day, the first page, has neither a way back nor a context and does without them.
     Loader {
         active: root.hasBack
         visible: active
         x: -Theme.margin
         width: 52
         height: 56
-        sourceComponent: Pressable {
-            objectName: "back"
-            text: qsTr("Back")
-            onClicked: root.back()
-            contentItem: Item {
-                Icon {
-                    glyph: Glyph.Back
-                    x: 12
-                    anchors.verticalCenter: parent.verticalCenter
-                }
-            }
-        }
+        source: "PageBack.qml"
+        onLoaded: (item as PageBack).head = root
     }
     Text {
         id: titleText
@@ -76,54 +68,13 @@ Item {
     }
     Loader {
         id: side
+        // The title has the right of way; the context wraps in what is left.
+        readonly property real titleRoom: longest.widest > root.width * 0.55 ? longest.widest + 1 : root.width * 0.55
+        readonly property real room: root.width - titleText.anchors.leftMargin - Theme.gap3 - (titleText.implicitWidth < titleRoom ? titleText.implicitWidth : titleRoom)
         active: root.context !== "" || root.context2 !== "" || root.link !== ""
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
-        sourceComponent: Column {
-            id: column
-            // The title has the right of way; the context wraps in what is left.
-            readonly property real titleRoom: longest.widest > root.width * 0.55 ? longest.widest + 1 : root.width * 0.55
-            readonly property real room: root.width - titleText.anchors.leftMargin - Theme.gap3 - (titleText.implicitWidth < titleRoom ? titleText.implicitWidth : titleRoom)
-            spacing: Theme.gap1
-            Body {
-                id: contextText
-                anchors.right: parent.right
-                width: contextFit.given
-                TextFit {
-                    id: contextFit
-                    shown: contextText
-                    most: column.room
-                }
-                horizontalAlignment: Text.AlignRight
-                visible: text !== ""
-                color: Theme.ink2
-                text: root.context
-            }
-            Body {
-                id: context2Text
-                anchors.right: parent.right
-                width: context2Fit.given
-                TextFit {
-                    id: context2Fit
-                    shown: context2Text
-                    most: column.room
-                }
-                horizontalAlignment: Text.AlignRight
-                visible: text !== ""
-                color: Theme.ink2
-                text: root.context2
-            }
-            Loader {
-                active: root.link !== ""
-                visible: active
-                anchors.right: parent.right
-                sourceComponent: LinkRow {
-                    objectName: "headLink"
-                    underlined: true
-                    text: root.link
-                    onClicked: root.linkActivated()
-                }
-            }
-        }
+        source: "PageHeadSide.qml"
+        onLoaded: (item as PageHeadSide).head = root
     }
 }
