@@ -20,7 +20,7 @@ void boundReader(const SiteLimits& limits)
         const rlimit both{most, most};
         ::setrlimit(what, &both);
     };
-#ifndef __SANITIZE_ADDRESS__  // which keeps terabytes of addresses for itself
+#if !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)  // which keep terabytes of addresses for themselves
     bound(RLIMIT_AS, limits.memoryBytes);
 #endif
     bound(RLIMIT_CPU, static_cast<rlim_t>(limits.time.count()));

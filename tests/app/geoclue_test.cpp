@@ -158,6 +158,18 @@ private:
     uint m_level = 8;
 };
 
+/// The app's side: its source, what it says is wrong, and the positions that it takes.
+struct Listener {
+    PositionSource source;
+    QSignalSpy troubles{&source, &PositionSource::trouble};
+    std::vector<Fix> fixes;
+
+    Listener()
+    {
+        QObject::connect(&source, &PositionSource::fixed, &source, [this](const Fix& fix) { fixes.push_back(fix); });
+    }
+};
+
 class GeoclueTest : public QObject {
     Q_OBJECT
 
@@ -185,16 +197,13 @@ private slots:
     {
         const auto program = service(QStringLiteral("gives"));
         QVERIFY(program);
-        PositionSource source;
-        QSignalSpy troubles(&source, &PositionSource::trouble);
-        std::vector<Fix> fixes;
-        connect(&source, &PositionSource::fixed, this, [&](const Fix& fix) { fixes.push_back(fix); });
-        QVERIFY(source.openReceiver());
-        QTRY_VERIFY_WITH_TIMEOUT(fixes.size() >= 3, 20000);
-        QVERIFY(troubles.isEmpty());
-        QCOMPARE(source.state(), PositionSource::State::Live);
-        const Fix& fix = fixes[1];
-        QVERIFY(std::abs(fix.latitude - fixes[0].latitude - 1e-5) < 1e-9 && std::abs(fix.latitude - 32.5) < 0.01);
+        Listener app;
+        QVERIFY(app.source.openReceiver());
+        QTRY_VERIFY_WITH_TIMEOUT(app.fixes.size() >= 3, 20000);
+        QVERIFY(app.troubles.isEmpty());
+        QCOMPARE(app.source.state(), PositionSource::State::Live);
+        const Fix& fix = app.fixes[1];
+        QVERIFY(std::abs(fix.latitude - app.fixes[0].latitude - 1e-5) < 1e-9 && std::abs(fix.latitude - 32.5) < 0.01);
         QCOMPARE(fix.longitude, -95.25);
         QCOMPARE(fix.quality, 1);
         QCOMPARE(fix.qualityWord, QStringLiteral("phone"));
@@ -204,7 +213,7 @@ private slots:
         // The service lets an application in by the name of its desktop file, and was asked for the best there is.
         QString all = heard(*program);
         QVERIFY2(all.contains(QStringLiteral("desktop groundcount\n")) && all.contains(QStringLiteral("level 8\n")) && all.contains(QStringLiteral("start\n")), qPrintable(all));
-        source.close();
+        app.source.close();
         for (int i = 0; i < 20 && !all.contains(QStringLiteral("stop\n")); ++i)
             all += heard(*program);
         QVERIFY2(all.contains(QStringLiteral("stop\n")), qPrintable(all));
@@ -250,18 +259,15 @@ private slots:
     {
         const auto program = service(QStringLiteral("remembers"));
         QVERIFY(program);
-        PositionSource source;
-        QSignalSpy troubles(&source, &PositionSource::trouble);
-        std::vector<Fix> fixes;
-        connect(&source, &PositionSource::fixed, this, [&](const Fix& fix) { fixes.push_back(fix); });
-        QVERIFY(source.openReceiver());
-        QTRY_VERIFY_WITH_TIMEOUT(!troubles.isEmpty(), 20000);
-        QVERIFY(fixes.empty());
-        QTRY_VERIFY_WITH_TIMEOUT(!fixes.empty(), 20000);
-        QCOMPARE(fixes.front().latitude, 32.5 + 4 * 1e-5);
-        QCOMPARE(troubles.size(), 1);
+        Listener app;
+        QVERIFY(app.source.openReceiver());
+        QTRY_VERIFY_WITH_TIMEOUT(!app.troubles.isEmpty(), 20000);
+        QVERIFY(app.fixes.empty());
+        QTRY_VERIFY_WITH_TIMEOUT(!app.fixes.empty(), 20000);
+        QCOMPARE(app.fixes.front().latitude, 32.5 + 4 * 1e-5);
+        QCOMPARE(app.troubles.size(), 1);
         static const QRegularExpression sentence(QStringLiteral("^This device gives a position of [-0-9]{10} [:0-9]{8} and its clock says [-0-9]{10} [:0-9]{8}: a position that old is not used\\.$"));
-        const QString said = troubles.constFirst().constFirst().toString();
+        const QString said = app.troubles.constFirst().constFirst().toString();
         QVERIFY2(sentence.match(said).hasMatch(), qPrintable(said));
         program->kill();
         QVERIFY(program->waitForFinished());
