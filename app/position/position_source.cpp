@@ -17,7 +17,7 @@ namespace {
 
 constexpr int kLostAfterMs = 5000;   // common practice, no source: five missed epochs of a slow receiver
 constexpr int kReconnectMs = 2000;
-constexpr int kMostAgeS = 30;        // of a position that the device's own receiver gives
+constexpr int kMostAgeS = 30;        // of a position that the device's own receiver gives; common practice, no source
 constexpr qsizetype kMostSpanLines = 4000;
 
 }  // namespace

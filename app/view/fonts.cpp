@@ -14,6 +14,7 @@ namespace {
 
 Result<QString> readFonts()
 {
+    device::keepSystemFontsSimple();
     for (const char* weight : {"Medium", "Bold", "Black"}) {
         const QString path = QStringLiteral(":/groundcount/fonts/Lato-%1.ttf").arg(QLatin1String(weight));
         // as it lies in the program: Qt's own reading of a file would copy half a megabyte each
@@ -35,8 +36,8 @@ Result<QString> readFonts()
 
 Result<QString> loadFonts()
 {
-    device::keepSystemFontsSimple();
-    auto family = readFonts();
+    // Once, also where one book after the other is opened: a family that is added again is made ready again.
+    static const auto family = readFonts();
     if (family) {
         QFont font(*family);
         font.setPixelSize(16);
